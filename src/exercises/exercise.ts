@@ -1,0 +1,145 @@
+import { drawnForm, isList, type DrawnForm } from './forms/form.ts';
+import { isEntryOf } from './forms/read-list-entry.ts';
+import { givensOf, type Given } from './givens.ts';
+import type { Earlier, Kind, Part, Slip } from './kind.ts';
+import type { Phrase } from './phrase.ts';
+import type { Picture } from './pictures/picture.ts';
+import { randomOf } from './random.ts';
+import { reckon } from './reckon.ts';
+
+/** A wrong road of a drawn exercise, and where it ends. */
+export interface DrawnSlip {
+  readonly id: string;
+  readonly confuses: string;
+  readonly value: number;
+  /** Where it ends for somebody whose earlier values are these. */
+  readonly follow: (earlier: Earlier) => number;
+  readonly text: () => Phrase;
+  readonly picture?: () => Picture;
+}
+
+/** What does not hang on the item, but for the form: that comes with the options or the scale of the item. */
+export type Definition = Omit<
+  Part<never>,
+  'value' | 'slips' | 'solution' | 'hint' | 'form' | 'readTo'
+> & { readonly form?: DrawnForm };
+
+/** A part of a drawn exercise, ready to be graded. Values in SI. */
+export interface DrawnPart {
+  readonly definition: Definition;
+  readonly answer: number;
+  readonly tolerance: number;
+  readonly slips: readonly DrawnSlip[];
+  /** What this part comes to for somebody whose earlier values are these. */
+  readonly follow: (earlier: Earlier) => number;
+  readonly solution: () => Phrase;
+  readonly hint: () => Phrase;
+}
+
+/** An exercise drawn from a seed. What is stored of it is `kind`, `version` and `seed`. */
+export interface Exercise {
+  readonly kind: string;
+  readonly version: number;
+  readonly seed: string;
+  readonly title: string;
+  readonly item: object;
+  readonly givens: readonly Given[];
+  readonly question: () => Phrase;
+  readonly parts: readonly DrawnPart[];
+  /** What stands beside the question. */
+  readonly picture?: () => Picture;
+  /** What stands beside the worked solution. */
+  readonly solved?: () => Picture;
+  /** Equal for exercises of a kind that are equally hard: the item's pattern and the signs of the answers. */
+  readonly signature: () => string;
+  /** How many items were drawn until one kept its distances, this one included. */
+  readonly draws: number;
+}
+
+/** More draws than this and the kind is faulty. */
+export const MOST_DRAWS = 50;
+
+const pictureOf =
+  <Item>(picture: (item: Item) => Picture, item: Item) =>
+  (): Picture =>
+    picture(item);
+
+/**
+ * Draws the exercise of a kind and a seed; redraws from the same generator until the item is sound and every
+ * answer keeps its distance from nought, from the givens and from the slips.
+ *
+ * @throws Error when fifty draws give nothing: the kind is faulty
+ */
+export function drawExercise<Item extends object>(kind: Kind<Item>, seed: string): Exercise {
+  const { id, version, title } = kind;
+  const random = randomOf(`knucklebook/1|${id}|${version}|${seed}`);
+  for (let round = 0; round < MOST_DRAWS; round++) {
+    const item = kind.draw(random);
+    if (!kind.sound(item)) continue;
+    const givens = givensOf(item);
+    const parts = drawnParts(kind, item, givens);
+    if (!parts) continue;
+    return {
+      kind: id,
+      version,
+      seed,
+      title,
+      item,
+      givens,
+      question: () => kind.question(item),
+      parts,
+      ...(kind.picture && { picture: pictureOf(kind.picture, item) }),
+      ...(kind.solved && { solved: pictureOf(kind.solved, item) }),
+      signature: () => [kind.pattern?.(item), ...parts.map(signOf)].filter(Boolean).join(' '),
+      draws: round + 1,
+    };
+  }
+  throw new Error(`exercise kind ${id} found no sound item for seed ${seed}`);
+}
+
+function drawnParts<Item>(
+  { parts }: Kind<Item>,
+  item: Item,
+  givens: readonly Given[],
+): readonly DrawnPart[] | undefined {
+  const reckoned = reckon(parts, item, givens);
+  if (!reckoned) return undefined;
+  const answers = reckoned.map(({ answer }) => answer);
+  return parts.map((part, index) => {
+    const { answer = NaN, tolerance = NaN, slipValues = [] } = reckoned[index] ?? {};
+    const form = part.form && drawnForm(part.form, item, answers.slice(0, index));
+    const earlier = answers.slice(0, index);
+    const slips = part.slips.map((slip, i) => drawnSlip(slip, item, slipValues[i] ?? NaN));
+    return {
+      definition: definitionOf(part, form),
+      answer,
+      tolerance,
+      // What a list does not have in this item, nobody can choose.
+      slips: isList(form) ? slips.filter(({ value }) => !Number.isNaN(value)) : slips,
+      follow: (own) => part.value(item, own),
+      solution: () => part.solution(item, earlier, answer),
+      hint: () => part.hint(item),
+    };
+  });
+}
+
+function definitionOf<Item>(part: Part<Item>, form: DrawnForm | undefined): Definition {
+  // A part without a form is its own definition: most are, and drawing has to be fast.
+  if (!form) return part as Omit<Part<Item>, 'form'>;
+  return isList(form)
+    ? { ...part, form, possible: (value) => isEntryOf(form, value) }
+    : { ...part, form };
+}
+
+const drawnSlip = <Item>(slip: Slip<Item>, item: Item, value: number): DrawnSlip => ({
+  id: slip.id,
+  confuses: slip.confuses,
+  value,
+  follow: (own) => slip.value(item, own),
+  text: () => slip.text(item),
+  ...(slip.picture && { picture: pictureOf(slip.picture, item) }),
+});
+
+/** One character for a part: the sign of its answer, or a dot where the quantity has none. */
+const signOf = ({ answer, definition: { quantity } }: DrawnPart): string =>
+  quantity.positive === undefined ? '·' : answer < 0 ? '−' : '+';

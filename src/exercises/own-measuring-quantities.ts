@@ -1,0 +1,58 @@
+import type { Quantity } from '#core/quantities.ts';
+
+/** Steps on the way to what holds a wheel on, and to what measuring a car comes to. */
+export const OWN_MEASURING_QUANTITIES = {
+  reach: { name: 'reach of the thread', symbol: 'h_0', kind: 'length' },
+  engagement: { name: 'thread engagement', symbol: 'h', kind: 'length' },
+  threadSpare: {
+    name: 'thread against one diameter',
+    symbol: 'D',
+    kind: 'length',
+    positive: 'to spare',
+    negative: 'short',
+    subject: 'against one diameter the thread is',
+  },
+  leastClamp: { name: 'clamp load of the weakest', symbol: 'F_1', kind: 'force' },
+  leastTogether: { name: 'squeeze of all fasteners together', symbol: 'n F_1', kind: 'force' },
+  forceAtCircle: { name: 'force at the circle of the studs', symbol: 'Q', kind: 'force' },
+  rimLean: {
+    name: 'lean of the rim',
+    symbol: 'b',
+    kind: 'length',
+    positive: 'outboard',
+    negative: 'inboard',
+    subject: 'the upper edge of the rim stands',
+    place: 'the lower one',
+  },
+  camberToPlumb: {
+    name: 'lean against the plumb line',
+    symbol: '\\gamma_0',
+    kind: 'angle',
+    positive: 'outboard',
+    negative: 'inboard',
+    subject: 'the top of the wheel leans',
+  },
+  floorFall: {
+    name: 'fall of the floor',
+    symbol: '\\varphi',
+    kind: 'angle',
+    positive: 'outboard',
+    negative: 'inboard',
+    subject: 'the floor falls',
+  },
+  halfWidth: { name: 'half the overall width', symbol: 'W/2', kind: 'length' },
+  wheelInset: {
+    name: 'inset',
+    symbol: 'E',
+    kind: 'length',
+    positive: 'outboard',
+    negative: 'inboard',
+    subject: 'the hub face lies',
+    place: 'the middle plane',
+  },
+  axisAtFloor: { name: 'place of the axis at the floor', symbol: 'x_G', kind: 'length' },
+  contribution: { name: 'contribution to the uncertainty', symbol: 'c u', kind: 'length' },
+  standardUncertainty: { name: 'standard uncertainty', symbol: 'u', kind: 'length' },
+  expanded: { name: 'expanded uncertainty', symbol: 'U', kind: 'length' },
+  plusMinus: { name: '± of a reading', symbol: 'a', kind: 'length' },
+} as const satisfies Record<string, Quantity>;

@@ -1,0 +1,74 @@
+import { spinAxis, type Corner } from '#core/corner.ts';
+import { lineThrough, type Line } from '#core/line.ts';
+import { direction, vector, type Vector } from '#core/vector.ts';
+import { workshopAxis } from '#core/workshop-axis.ts';
+
+/** What a paper exercise says of a wheel and its axis: radians and metres; what is not said is nought. */
+interface Said {
+  readonly inclination?: number;
+  readonly caster?: number;
+  readonly loadedRadius?: number;
+}
+
+/** Half a track: where the wheel stands, since an exercise needs some place for it. */
+const OUT = 0.75;
+
+/** A left corner with an upright wheel, its axis given where it meets the road. */
+export function cornerAtRoad({
+  scrubRadius = 0,
+  trail = 0,
+  inclination = 0,
+  caster = 0,
+  loadedRadius = 0.3,
+}: Said & { readonly scrubRadius?: number; readonly trail?: number }): Corner {
+  const wheel = uprightWheel(loadedRadius);
+  const axis = workshopAxis(wheel, { inclination, caster, scrubRadius, trail });
+  return { ...wheel, axis };
+}
+
+/** A left corner with an upright wheel, its axis given where it passes the wheel centre. */
+export function cornerAtCentre({
+  spindleOffset = 0,
+  casterOffset = 0,
+  inclination = 0,
+  caster = 0,
+  loadedRadius = 0.3,
+}: Said & { readonly spindleOffset?: number; readonly casterOffset?: number }): Corner {
+  const wheel = uprightWheel(loadedRadius);
+  const { x, y, z } = wheel.wheelCentre;
+  const point = vector(x + casterOffset, y - spindleOffset, z);
+  const upward = direction(vector(-Math.tan(caster), -Math.tan(inclination), 1));
+  return { ...wheel, axis: { point, direction: upward } };
+}
+
+/** A left corner with a camber and an inclination, its axis through two pivots. */
+export function cornerWithPivots(inclination: number, camber: number): Corner {
+  const lower = vector(0, OUT - 0.08, 0.2);
+  const upper = vector(0, lower.y - 0.5 * Math.tan(inclination), 0.7);
+  return {
+    ...uprightWheel(0.3),
+    spin: spinAxis('left', camber, 0),
+    axis: lineThrough(lower, upper),
+    pivots: { lower, upper },
+  };
+}
+
+/** The axis between two pivots of a left corner, in metres. */
+export const axisThrough = (lower: Point, upper: Point): Line =>
+  lineThrough(placed(lower), placed(upper));
+
+/** A pivot as a tape measure has it: ahead of a reference, out from the centre line, up from the road. */
+interface Point {
+  readonly ahead?: number;
+  readonly out?: number;
+  readonly up?: number;
+}
+
+const placed = ({ ahead = 0, out = 0, up = 0 }: Point): Vector => vector(ahead, out, up);
+
+const uprightWheel = (loadedRadius: number): Omit<Corner, 'axis'> => ({
+  side: 'left',
+  wheelCentre: vector(0, OUT, loadedRadius),
+  spin: spinAxis('left', 0, 0),
+  loadedRadius,
+});
