@@ -1,0 +1,16 @@
+import type { Component } from 'svelte';
+import type { Picture, SheetPicture } from '#exercises/pictures/picture.ts';
+
+export type PictureDrawing = Component<{ readonly picture: Exclude<Picture, SheetPicture> }>;
+
+/** Once it has been fetched: code alone, so that everybody whom a server serves may share it. */
+let here: PictureDrawing | undefined;
+
+/** What draws the pictures of exercises, where it has been fetched before. */
+export const drawingAtHand = (): PictureDrawing | undefined => here;
+
+/** Fetches what draws pictures: pages without pictures do without. */
+export async function fetchDrawing(): Promise<PictureDrawing> {
+  here = (await import('./PictureDrawing.svelte')).default;
+  return here;
+}

@@ -1,0 +1,47 @@
+import { momentOf } from '#core/action.ts';
+import type { Corner } from '#core/corner.ts';
+import { measure, type Geometry } from '#core/geometry.ts';
+import { actionOf, type LoadCase } from '#core/load-cases.ts';
+import { liftBetween, steerBetween, steered } from '#core/steering.ts';
+
+/** What a corner and its loads come to, whoever computes it: metres, radians and N·m. */
+export interface CornerNumbers {
+  /** Straight ahead. */
+  readonly geometry: Measures;
+  /** Turned by an angle. */
+  readonly steered: Measures & { readonly steer: number; readonly lift: number };
+  /** Of each load, in the steered position. */
+  readonly moments: readonly number[];
+}
+
+export type Measures = Pick<
+  Geometry,
+  | 'inclination'
+  | 'caster'
+  | 'camber'
+  | 'scrubRadius'
+  | 'trail'
+  | 'spindleOffset'
+  | 'casterOffsetAtCentre'
+  | 'axisDistance'
+>;
+
+export type CornerCalculation = (
+  corner: Corner,
+  angle: number,
+  loads: readonly LoadCase[],
+) => CornerNumbers;
+
+/** The numbers as the core finds them. */
+export const coreNumbers: CornerCalculation = (corner, angle, loads) => {
+  const now = steered(corner, angle);
+  return {
+    geometry: measure(corner),
+    steered: {
+      ...measure(now),
+      steer: steerBetween(corner, now),
+      lift: liftBetween(corner, now),
+    },
+    moments: loads.map((load) => momentOf(now, actionOf(now, load))),
+  };
+};
