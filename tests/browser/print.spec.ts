@@ -26,7 +26,7 @@ for (const lesson of LESSONS) {
       'input[type=range]',
     ])
       await expect(page.locator(gone).filter({ visible: true }), gone).toHaveCount(0);
-    const numbers = await page.locator('.step .value, figure text').evaluateAll((values) =>
+    const numbers = await page.locator('.step .value, .step .reading, figure text, [data-figure] .value').evaluateAll((values) =>
       values
         // Exercises are still being drawn while the page is printed; sheets are how these come on paper.
         .filter((value) => value.checkVisibility() && !value.closest('form, .example'))
