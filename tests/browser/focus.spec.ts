@@ -15,7 +15,10 @@ for (const lesson of LESSONS) {
       await visit(page, lesson.path);
       for (let number = 1; number <= lesson.steps.length; number++) {
         if (number > 1) await goOn(page, number);
-        expect((await focusFault(page)) ?? '', `the heading of step ${number}`).toBe('');
+        // A figure that is fetched docks a moment after the heading was reached, which then makes room.
+        await expect
+          .poll(() => focusFault(page), `the heading of step ${number}`)
+          .toBe(number > 1 ? '' : undefined);
         await tabThrough(page, 'Tab');
         // Back from the end, what comes next lies above and would scroll in under the figure.
         if (number === 2) await tabThrough(page, 'Shift+Tab');
