@@ -68,6 +68,12 @@ describe.each(LESSONS)('$path', ({ facts, place, ...file }) => {
     expect(asked.filter((id) => !known.includes(id))).toEqual([]);
   });
 
+  test('shows by each of its exercises what it wants a reader to be able to do', () => {
+    const { objectives, practice } = facts();
+    const shown = objectives.flatMap(({ shownBy }) => shownBy);
+    expect(practice.filter((id) => !shown.includes(id))).toEqual([]);
+  });
+
   test('looks back at two kinds or more of earlier lessons, unless it is the first', () => {
     const { lookBack } = facts();
     const earlier = LESSONS.slice(0, place).map((other) => other.facts().slug);

@@ -12,12 +12,19 @@ export interface LessonFacts {
   readonly summary: string;
   readonly minutes: number;
   readonly car: string;
-  readonly objectives: readonly string[];
+  readonly objectives: readonly Objective[];
   /** Exercise kinds asked at the start, from earlier lessons, and at the end. */
   readonly lookBack: readonly string[];
   readonly practice: readonly string[];
   readonly sources: readonly string[];
   readonly steps: readonly Step[];
+}
+
+/** What a reader is able to do after a lesson: “work out the scrub radius”. */
+export interface Objective {
+  readonly able: string;
+  /** Kinds among the lesson's exercises that show it; none where only the lesson's own questions ask for it. */
+  readonly shownBy: readonly string[];
 }
 
 export interface Step {
@@ -58,6 +65,8 @@ export function lessonFacts(path: string, metadata: LessonModule['metadata']): L
       : fail(key, 'a list of texts');
   };
   const minutes = metadata['minutes'];
+  const objectives = texts('objectives');
+  const shows = practiceOf(metadata['practice'], objectives.length) ?? fail('practice', PRACTICE);
   return {
     slug,
     part: part as PartId,
@@ -66,9 +75,12 @@ export function lessonFacts(path: string, metadata: LessonModule['metadata']): L
     summary: text('summary'),
     minutes: typeof minutes === 'number' && minutes > 0 ? minutes : fail('minutes', 'a number'),
     car: text('car'),
-    objectives: texts('objectives'),
+    objectives: objectives.map((able, i) => ({
+      able,
+      shownBy: shows.filter(([, numbers]) => numbers.includes(i + 1)).map(([kind]) => kind),
+    })),
     lookBack: texts('lookBack'),
-    practice: texts('practice'),
+    practice: shows.map(([kind]) => kind),
     sources: texts('sources'),
     steps: (metadata['steps'] as readonly WrittenStep[]).map(({ title, look, terms }) => {
       try {
@@ -78,4 +90,20 @@ export function lessonFacts(path: string, metadata: LessonModule['metadata']): L
       }
     }),
   };
+}
+
+const PRACTICE = 'exercise kinds, each with the numbers of the objectives it shows: row-loads: [3]';
+
+/** The kinds that are practised, in order, each with the numbers of the objectives it shows, from 1. */
+function practiceOf(
+  value: unknown,
+  objectives: number,
+): readonly (readonly [string, readonly number[]])[] | undefined {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return undefined;
+  const isObjective = (number: unknown): boolean =>
+    Number.isInteger(number) && Number(number) >= 1 && Number(number) <= objectives;
+  const fits = (entry: [string, unknown]): entry is [string, number[]] =>
+    Array.isArray(entry[1]) && entry[1].length > 0 && entry[1].every(isObjective);
+  const entries = Object.entries(value as Record<string, unknown>);
+  return entries.every(fits) ? entries : undefined;
 }

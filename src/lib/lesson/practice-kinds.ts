@@ -1,6 +1,7 @@
 import { easierKind } from '#exercises/practice/easier-kind.ts';
 import type { ListedKind } from '#exercises/practice/listed-kind.ts';
 import { loadKinds } from '#exercises/registry.ts';
+import type { Objective } from './lesson';
 import { courseMap } from './lessons';
 
 /** A kind in the list of all, with what its page is called. */
@@ -13,6 +14,8 @@ export interface PractisedLesson {
   readonly slug: string;
   readonly title: string;
   readonly steps: number;
+  /** What can be shown by exercises. */
+  readonly objectives: readonly Objective[];
 }
 
 export interface PractisedCourse {
@@ -36,7 +39,12 @@ export async function practisedCourse(): Promise<PractisedCourse> {
         needs: needs.get(lesson) ?? [],
       }))
       .toSorted((a, b) => place(a.lesson) - place(b.lesson)),
-    lessons: lessons.map(({ slug, title, steps }) => ({ slug, title, steps: steps.length })),
+    lessons: lessons.map(({ slug, title, steps, objectives }) => ({
+      slug,
+      title,
+      steps: steps.length,
+      objectives: objectives.filter(({ shownBy }) => shownBy.length > 0),
+    })),
   };
 }
 

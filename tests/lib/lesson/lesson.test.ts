@@ -10,7 +10,7 @@ const METADATA = {
   car: 'siskin',
   objectives: ['find the scrub radius'],
   lookBack: ['inclination-from-pivots'],
-  practice: ['spacer-scrub'],
+  practice: { 'spacer-scrub': [1] },
   sources: ['ISO 8855:2011'],
   steps: [{ title: 'Two marks', look: { at: 'road' } }],
 };
@@ -27,6 +27,16 @@ test('a lesson says what it says', () => {
   ]);
 });
 
+test('an objective knows the exercises that show it', () => {
+  const { objectives, practice } = lessonFacts(PATH, {
+    ...METADATA,
+    objectives: ['find the scrub radius', 'say its sign', 'say who is right'],
+    practice: { 'spacer-scrub': [1, 2], 'scrub-from-pivots': [1] },
+  });
+  expect(practice).toEqual(['spacer-scrub', 'scrub-from-pivots']);
+  expect(objectives.map(({ shownBy }) => shownBy)).toEqual([practice, ['spacer-scrub'], []]);
+});
+
 describe('a lesson that does not build names its file:', () => {
   test.each([
     ['no title', { title: undefined }, 'title is undefined; allowed: some text'],
@@ -35,7 +45,13 @@ describe('a lesson that does not build names its file:', () => {
     ['no minutes at all', { minutes: 0 }, 'minutes is 0'],
     ['no car', { car: undefined }, 'car is undefined'],
     ['one text for a list', { objectives: 'find it' }, 'objectives is "find it"; allowed: a list'],
-    ['a list of numbers', { practice: [1] }, 'practice is [1]; allowed: a list of texts'],
+    ['a list of numbers', { sources: [1] }, 'sources is [1]; allowed: a list of texts'],
+    [
+      'exercises that show nothing',
+      { practice: ['spacer-scrub'] },
+      'allowed: exercise kinds, each',
+    ],
+    ['an objective that is not there', { practice: { 'spacer-scrub': [2] } }, 'allowed: exercise'],
     [
       'a look with a slip of the pen',
       { steps: [{ title: 'Two marks', look: { at: 'raod' } }] },
