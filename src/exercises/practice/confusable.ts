@@ -8,14 +8,22 @@ const GROUPS: readonly (readonly string[])[] = [
   ['spacer-scrub', 'spindle-offset-spacer'],
   // Inset and spacer.
   ['spacer-scrub', 'inset-scrub'],
-  ['spacer-for-scrub', 'inset-for-clearance'],
+  ['spacer-for-scrub', 'inset-for-clearance', 'set-wheel-for-scrub'],
+  // What lies along the car, and what across it.
+  ['marked-along', 'marked-across'],
   // A brake on the carrier, and a torque that comes in by the shaft.
   ['brake-moment', 'shaft-torque'],
   ['drive-moment', 'brake-force-moved'],
+  ['lever-by-case', 'marked-point'],
+  ['kerb-moment', 'brake-moment', 'order-by-moment'],
+  ['net-rack-from-brakes', 'sense-of-two-brakes'],
   ['caster-from-swing', 'inclination-from-swing'],
   ['cross-camber', 'cross-caster'],
-  ['row-loads', 'row-loads-in-a-turn'],
-  ['life-from-load', 'load-for-life'],
+  ['camber-on-lock', 'camber-at-full-lock'],
+  ['bent-and-moved', 'find-what-moved', 'subframe-shift'],
+  ['row-loads', 'row-loads-in-a-turn', 'order-row-loads'],
+  ['spacer-for-row-load', 'set-load-line'],
+  ['life-from-load', 'load-for-life', 'read-life-chart'],
   ['clamp-from-torque', 'torque-for-least-clamp'],
 ];
 

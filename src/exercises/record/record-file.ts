@@ -3,6 +3,7 @@ import { readList } from '#core/document/read-list.ts';
 import { ifPresent, isRecord, readMembers } from '#core/document/read-members.ts';
 import { withoutAbsent } from '#core/document/without-absent.ts';
 import { failure, success, type Fault, type Outcome } from '#core/fault.ts';
+import { readSettings, type Settings } from '../practice/settings.ts';
 import { readWhole } from '../sheet/read-whole.ts';
 import { inOrder, type Attempt, type Sureness } from './attempt.ts';
 
@@ -16,9 +17,11 @@ export interface RecordFile {
   readonly attempts: readonly Attempt[];
   /** The farthest step that has been read of each lesson, by the lesson's address. */
   readonly read: Readonly<Record<string, number>>;
+  /** How the learner practises. */
+  readonly settings?: Settings;
 }
 
-const KEYS = ['format', 'version', 'attempts', 'read'] as const;
+const KEYS = ['format', 'version', 'attempts', 'read', 'settings'] as const;
 const ATTEMPT_KEYS = [
   'kind',
   'version',
@@ -48,6 +51,7 @@ const NAME = /^[a-z0-9-]{1,60}$/;
 export function writeRecordFile(
   attempts: readonly Attempt[],
   read: Readonly<Record<string, number>>,
+  settings?: Settings,
 ): string {
   const rows = inOrder(attempts).map((attempt) => `    ${JSON.stringify(inMembers(attempt))}`);
   const list = rows.length === 0 ? '[]' : `[\n${rows.join(',\n')}\n  ]`;
@@ -55,7 +59,7 @@ export function writeRecordFile(
   "format": ${JSON.stringify(RECORD_FORMAT)},
   "version": ${RECORD_VERSION},
   "attempts": ${list},
-  "read": ${JSON.stringify(read)}
+  "read": ${JSON.stringify(read)}${settings ? `,\n  "settings": ${JSON.stringify(settings)}` : ''}
 }
 `;
 }
@@ -82,11 +86,13 @@ export function readRecordFile(text: string): Outcome<RecordFile> {
   readOnly(members.version, RECORD_VERSION);
   // What is another document altogether need not be told so at each of its places.
   if (faults.some(({ path }) => path === 'format' || path === 'version')) return failure(...faults);
+  const settings = ifPresent(members.settings, readSettings);
   const file: RecordFile = {
     format: RECORD_FORMAT,
     version: RECORD_VERSION,
     attempts: readList(members.attempts, readAttempt),
     read: readSteps(members.read),
+    ...(settings && { settings }),
   };
   return faults.length > 0 ? failure(...faults) : success(file);
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { faultLine, faultsOf } from '#core/fault.ts';
+import { USUAL_SETTINGS } from '#exercises/practice/settings.ts';
 import { inOrder, type Attempt } from '#exercises/record/attempt.ts';
 import { readRecordFile, writeRecordFile } from '#exercises/record/record-file.ts';
 
@@ -45,6 +46,19 @@ const withChange = (change: object): string =>
     attempts: [{ ...ONE, ...change }],
   });
 
+/** A file without attempts and with settings, changed. */
+const withSettings = (change: object): string =>
+  JSON.stringify({
+    ...(JSON.parse(writeRecordFile([], {})) as object),
+    settings: { ...USUAL_SETTINGS, ...change },
+  });
+
+test('how the learner practises goes with it', () => {
+  const settings = { ...USUAL_SETTINGS, horizon: '2027-06-30', lessons: { 'two-points': false } };
+  const outcome = readRecordFile(writeRecordFile([ONE], {}, settings));
+  expect(outcome).toMatchObject({ ok: true, value: { attempts: [ONE], settings } });
+});
+
 test('a record that is written is read as it was', () => {
   fc.assert(
     fc.property(
@@ -69,7 +83,7 @@ test('the same record is written the same, in whatever order it was kept', () =>
 describe('what is no record is told so at its place', () => {
   test.each<[string, string, string]>([
     ['', 'the whole document: is no JSON', 'saved on the practice page'],
-    ['[]', 'the whole document: is an empty list', 'format, version, attempts, read'],
+    ['[]', 'the whole document: is an empty list', 'format, version, attempts, read, settings'],
     ['{}', 'format: is missing', '"knucklebook record"'],
     ['{"format":"knucklebook sheet"}', 'format: is the text "knucklebook sheet"', 'record'],
     [withChange({ at: 'now' }), 'attempts[0].at: is the text "now"', 'a whole number from'],
@@ -78,6 +92,9 @@ describe('what is no record is told so at its place', () => {
     [withChange({ sure: 4 }), 'attempts[0].sure: is 4', '1 to 3'],
     [withChange({ earned: -1 }), 'attempts[0].earned: is -1', '0 to 1000'],
     [withChange({ firsttry: true }), 'attempts[0].firsttry: is not known', 'did you mean firstTry'],
+    [withSettings({ size: 7 }), 'settings.size: is 7', '3, 6, 10, 15'],
+    [withSettings({ horizon: '2027-02-30' }), 'settings.horizon: is the text', 'a day up to'],
+    [withSettings({ lessons: { x: 1 } }), 'settings.lessons: is an object', 'true or false'],
     [withChange({ kind: undefined }), 'attempts[0].kind: is missing', 'small letters'],
   ])('%s', (text, wrong, allowed) => {
     const [line = ''] = faultLines(text);
