@@ -9,12 +9,28 @@ export const maths =
   () =>
   (tree: TreeNode): TreeNode =>
     replaced(tree, (node) => {
-      if (node.type === 'inlineMath') return html(embedded(mathML(node.value ?? '', false)));
       if (node.type === 'math') {
         return html(`<div class="formula">${embedded(mathML(node.value ?? '', true))}</div>`);
       }
-      return node;
+      return node.children ? { ...node, children: inLine(node.children) } : node;
     });
+
+/** Formulas within a line. A browser would break the line between one and the sign that follows it. */
+function inLine(nodes: readonly TreeNode[]): TreeNode[] {
+  const signs = nodes.map((node, i) =>
+    node.type === 'text' && nodes[i - 1]?.type === 'inlineMath'
+      ? (/^[,.;:!?)]+/.exec(node.value ?? '')?.[0] ?? '')
+      : '',
+  );
+  return nodes.map((node, i) => {
+    const own = signs[i] ?? '';
+    if (own !== '') return { ...node, value: node.value?.slice(own.length) ?? '' };
+    if (node.type !== 'inlineMath') return node;
+    const set = embedded(mathML(node.value ?? '', false));
+    const next = signs[i + 1] ?? '';
+    return html(next === '' ? set : `<span class="unbroken">${set}${next}</span>`);
+  });
+}
 
 /** TeX as MathML, with the TeX kept as an annotation for whoever copies it. Throws on TeX that KaTeX cannot read. */
 export function mathML(tex: string, display: boolean): string {

@@ -42,6 +42,31 @@ describe('the formulas of a lesson', () => {
     expect(displayed?.value).toMatch(/^<div class="formula">\{@html ".*"\}<\/div>$/s);
   });
 
+  test('keep the comma that follows them on their line', () => {
+    const [line] =
+      maths()({
+        type: 'root',
+        children: [
+          {
+            type: 'paragraph',
+            children: [
+              { type: 'inlineMath', value: 'h' },
+              { type: 'text', value: ', the height, and' },
+              { type: 'inlineMath', value: 'r' },
+              { type: 'text', value: ' too' },
+            ],
+          },
+        ],
+      }).children ?? [];
+    const values = line?.children?.map(({ value }) => value);
+    expect(values).toEqual([
+      expect.stringMatching(/^<span class="unbroken">\{@html ".*"\},<\/span>$/s),
+      ' the height, and',
+      expect.stringMatching(/^\{@html ".*"\}$/s),
+      ' too',
+    ]);
+  });
+
   test('leave the rest as it is', () => {
     expect(tree.children?.[2]).toEqual({ type: 'text', value: 'r' });
   });
