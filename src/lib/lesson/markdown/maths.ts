@@ -43,11 +43,14 @@ export function mathML(tex: string, display: boolean): string {
   return set
     .replace(/^<span class="katex">/, '')
     .replace(/<\/span>$/, '')
-    .replace(FUNCTION, `${THIN}<mi>$1</mi><mo>\u2061</mo>${THIN}`);
+    .replace(FUNCTION, `${THIN}<mi>$1</mi><mo>\u2061</mo>${THIN}`)
+    .replace(NAME, '<mi mathvariant="normal">$1</mi>');
 }
 
 /** A named function and the invisible sign that applies it: browsers leave no room around either. */
 const FUNCTION = /<mi>([a-z]{2,})<\/mi><mo>\u2061<\/mo>/g;
+/** What is upright by having more than one letter: a style sheet cannot count them. */
+const NAME = /<mi>(\p{L}{2,})<\/mi>/gu;
 const THIN = '<mspace width="0.167em"/>';
 
 /** As a Svelte expression, since braces in TeX would be taken for one. */
