@@ -1,7 +1,7 @@
-import type { Corner } from './corner.ts';
+import { stanceOf, type Corner } from './corner.ts';
 import { failure, success, type Outcome } from './fault.ts';
 import { handwheelTorque, rimForce, type SteeringGear } from './handwheel.ts';
-import { actionOf, type LoadCase } from './load-cases.ts';
+import { actionOn, type LoadCase } from './load-cases.ts';
 import { reactionTo, type Reaction } from './reaction.ts';
 
 /** One thing for each side of the car. */
@@ -62,7 +62,8 @@ export const yawMoment = (brakeForce: Sides<number>, track: number): number =>
   ((brakeForce.left - brakeForce.right) * track) / 2;
 
 function cornerReaction(corner: Corner, loads: readonly LoadCase[]): Outcome<Reaction> {
-  const actions = loads.map((load) => actionOf(corner, load));
+  const stance = stanceOf(corner);
+  const actions = loads.map((load) => actionOn(corner, stance, load));
   const reaction = reactionTo(corner, actions);
   if (reaction.ok) return reaction;
   return failure(...reaction.faults.map((fault) => ({ ...fault, path: corner.side })));

@@ -35,6 +35,16 @@ export interface Corner {
   readonly tieRod?: TieRod | undefined;
 }
 
+/** How a wheel stands on the road: what its offsets and loads are counted by. */
+export interface Stance {
+  /** e_x, as `heading` gives it. */
+  readonly ahead: Vector;
+  /** e_y, as `outboard` gives it. */
+  readonly out: Vector;
+  /** P, as `contactCentre` gives it. */
+  readonly contact: Vector;
+}
+
 /** +1 on a left corner, −1 on a right one: the way outboard along Y. */
 export const outboardSign = (side: Side): 1 | -1 => (side === 'left' ? 1 : -1);
 
@@ -51,34 +61,18 @@ export const spinAxis = (side: Side, camber: number, toe: number): Vector =>
     -Math.sin(camber),
   );
 
-/**
- * How much of the spin axis lies level, |s − (s·k)k|: the cosine of the camber.
- *
- * @throws RangeError for a wheel that lies flat: it has no heading
- */
-function levelPart({ x, y }: Vector): number {
-  const level = Math.sqrt(x * x + y * y);
-  if (!(level > 1e-12)) throw new RangeError('a wheel that lies flat has no heading');
-  return level;
-}
-
 /** The wheel's heading e_x = ±(s × k)/|s × k|: level, in the wheel plane, forward. Length 1. */
-export function heading({ side, spin }: Pick<Corner, 'side' | 'spin'>): Vector {
-  const scale = outboardSign(side) / levelPart(spin);
-  return vector(scale * spin.y, -scale * spin.x, 0);
-}
+export const heading = ({ side, spin }: Pick<Corner, 'side' | 'spin'>): Vector =>
+  aheadOf(side, outboard({ spin }));
 
 /** The level direction across the wheel, e_y = ±(k × e_x), pointing outboard: the spin axis laid level. Length 1. */
-export function outboard({ spin }: Pick<Corner, 'spin'>): Vector {
-  const level = levelPart(spin);
-  return vector(spin.x / level, spin.y / level, 0);
-}
+export const outboard = ({ spin }: Pick<Corner, 'spin'>): Vector =>
+  laidLevel(spin, levelPart(spin));
 
 /** The downward direction in the wheel plane, d = −(k − (k·s)s)/|k − (k·s)s|. Length 1. */
 export function downInWheelPlane(spin: Vector): Vector {
   const level = levelPart(spin);
-  const lean = spin.z / level;
-  return vector(lean * spin.x, lean * spin.y, -level);
+  return downBeside(laidLevel(spin, level), spin.z, level);
 }
 
 /** Contact centre P = C + R d: where the wheel plane meets the ground below the wheel centre. */
@@ -88,3 +82,45 @@ export const contactCentre = ({
   loadedRadius,
 }: Pick<Corner, 'wheelCentre' | 'spin' | 'loadedRadius'>): Vector =>
   along(wheelCentre, loadedRadius, downInWheelPlane(spin));
+
+/**
+ * Heading, outboard direction and contact centre of a corner as it stands, for those who need them all.
+ *
+ * @throws RangeError for a wheel that lies flat: it has no heading
+ */
+export function stanceOf(corner: Corner): Stance {
+  const { spin } = corner;
+  const level = levelPart(spin);
+  const out = laidLevel(spin, level);
+  const down = downBeside(out, spin.z, level);
+  return {
+    ahead: aheadOf(corner.side, out),
+    out,
+    contact: along(corner.wheelCentre, corner.loadedRadius, down),
+  };
+}
+
+/**
+ * How much of the spin axis lies level, |s − (s·k)k|: the cosine of the camber.
+ *
+ * @throws RangeError for a wheel that lies flat: it has no heading
+ */
+function levelPart(spin: Vector): number {
+  const level = Math.sqrt(spin.x * spin.x + spin.y * spin.y);
+  if (level > 1e-12) return level;
+  throw new RangeError('a wheel that lies flat has no heading');
+}
+
+/** e_y from the spin axis and its level part. */
+const laidLevel = (spin: Vector, level: number): Vector =>
+  vector(spin.x / level, spin.y / level, 0);
+
+/** e_x = ±(e_y × k). */
+function aheadOf(side: Side, out: Vector): Vector {
+  const sign = outboardSign(side);
+  return vector(sign * out.y, -sign * out.x, 0);
+}
+
+/** d = (s·k) e_y − |s − (s·k)k| k: square to the spin axis, in the upright plane through it. */
+const downBeside = (out: Vector, rise: number, level: number): Vector =>
+  vector(rise * out.x, rise * out.y, -level);

@@ -1,11 +1,4 @@
-import {
-  contactCentre,
-  heading,
-  outboard,
-  outboardSign,
-  type Corner,
-  type Side,
-} from './corner.ts';
+import { outboardSign, stanceOf, type Corner, type Side, type Stance } from './corner.ts';
 import { atHeight, distanceToLine, type Line } from './line.ts';
 import { dot, minus, type Vector } from './vector.ts';
 
@@ -52,13 +45,13 @@ export const camberOf = (spin: Vector): number =>
  * Measures a corner as it stands: scrub radius and trail where the axis meets the ground, spindle
  * and caster offset where it passes the wheel centre, and the angles.
  *
+ * @param stance of this corner, where it is known already
+ *
  * Source of the definitions: ISO 8855:2011 clause 7.2 (from memory).
  */
-export function measure(corner: Corner): Geometry {
+export function measure(corner: Corner, stance: Stance = stanceOf(corner)): Geometry {
   const { axis, side, wheelCentre, spin } = corner;
-  const ahead = heading(corner);
-  const out = outboard(corner);
-  const contact = contactCentre(corner);
+  const { ahead, out, contact } = stance;
   const ground = atHeight(axis, contact.z);
   const beside = atHeight(axis, wheelCentre.z);
   const fromGroundPoint = minus(contact, ground);

@@ -1,4 +1,4 @@
-import { along, cross, direction, dot, length, minus, type Vector } from './vector.ts';
+import { along, cross, direction, length, minus, triple, type Vector } from './vector.ts';
 
 /** A line in space: a point on it, and its direction (length 1). */
 export interface Line {
@@ -29,4 +29,4 @@ export const distanceToLine = (line: Line, point: Vector): number =>
  * the line's direction.
  */
 export const momentAbout = (line: Line, point: Vector, force: Vector): number =>
-  dot(line.direction, cross(minus(point, line.point), force));
+  triple(line.direction, minus(point, line.point), force);

@@ -1,7 +1,7 @@
 import type { Action } from './action.ts';
-import { contactCentre, heading, type Corner } from './corner.ts';
+import { stanceOf, type Corner, type Stance } from './corner.ts';
 import { shaftCouple } from './shaft-couple.ts';
-import { along, cross, dot, minus, NOTHING, times, UP, type Vector } from './vector.ts';
+import { along, minus, NOTHING, times, triple, UP, vector, type Vector } from './vector.ts';
 
 /** A brake on the carrier (outboard friction brake). The force is positive when it brakes forward travel. */
 export interface BrakeOnCarrier {
@@ -58,35 +58,44 @@ export type LoadCase = BrakeOnCarrier | Shaft | Impact | Lateral | Vertical;
  * - lateral: F e_left at the contact centre moved back along e_x by the pneumatic trail
  * - vertical: F upward at the contact centre
  *
- * @throws RangeError for a shaft that does not point outboard (see `shaftCouple`)
+ * @throws RangeError for a shaft that does not point outboard (see `shaftCouple`), and for a wheel that lies flat
  *
  * Source: rigid-body statics; Reimpell, Stoll and Betzler, The Automotive Chassis, 2nd ed., 3.8 (from
  * memory) for the brake at the ground and the drive at the wheel centre.
  */
-export function actionOf(corner: Corner, load: LoadCase): Action {
+export const actionOf = (corner: Corner, load: LoadCase): Action =>
+  actionOn(corner, stanceOf(corner), load);
+
+/**
+ * As `actionOf`, where the stance of the corner is known already: for several loads on one corner.
+ *
+ * @param stance of this corner
+ */
+export function actionOn(corner: Corner, stance: Stance, load: LoadCase): Action {
+  const { ahead, contact } = stance;
   switch (load.kind) {
     case 'brake-on-carrier':
-      return forceAt(contactCentre(corner), times(-load.force, heading(corner)));
-    case 'shaft':
-      return shaftAction(corner, load);
+      return forceAt(contact, times(-load.force, ahead));
+    case 'shaft': {
+      const force = times(load.force, ahead);
+      return load.shaftDirection === undefined
+        ? forceAt(corner.wheelCentre, force)
+        : shaftAction(corner, contact, force, load.shaftDirection);
+    }
     case 'impact':
       return forceAt(corner.wheelCentre, load.force);
     case 'lateral': {
-      const ahead = heading(corner);
-      const point = along(contactCentre(corner), -load.pneumaticTrail, ahead);
-      return forceAt(point, times(load.force, cross(UP, ahead)));
+      const toTheLeft = vector(-ahead.y, ahead.x, 0);
+      return forceAt(along(contact, -load.pneumaticTrail, ahead), times(load.force, toTheLeft));
     }
     case 'vertical':
-      return forceAt(contactCentre(corner), times(load.force, UP));
+      return forceAt(contact, times(load.force, UP));
   }
 }
 
-function shaftAction(corner: Corner, { force: size, shaftDirection }: Shaft): Action {
-  const force = times(size, heading(corner));
-  if (shaftDirection === undefined) return forceAt(corner.wheelCentre, force);
-  const contact = contactCentre(corner);
-  const torque = -dot(corner.spin, cross(minus(contact, corner.wheelCentre), force));
-  return { force, point: contact, couple: shaftCouple(corner, torque, shaftDirection) };
+function shaftAction(corner: Corner, contact: Vector, force: Vector, shaft: Vector): Action {
+  const torque = -triple(corner.spin, minus(contact, corner.wheelCentre), force);
+  return { force, point: contact, couple: shaftCouple(corner, torque, shaft) };
 }
 
 const forceAt = (point: Vector, force: Vector): Action => ({ force, point, couple: NOTHING });

@@ -10,13 +10,16 @@ import { dot } from './vector.ts';
  */
 export function steered(corner: Corner, angle: number): Corner {
   if (angle === 0) return corner;
-  const { axis, wheelCentre, spin, tieRod } = corner;
+  const { side, axis, pivots, wheelCentre, spin, loadedRadius, tieRod } = corner;
   const by = rotation(axis.direction, angle);
   return {
-    ...corner,
+    side,
+    axis,
+    pivots,
     wheelCentre: turnedAbout(wheelCentre, axis.point, by),
     spin: turned(spin, by),
-    tieRod: tieRod && { ...tieRod, outer: turnedAbout(tieRod.outer, axis.point, by) },
+    loadedRadius,
+    tieRod: tieRod && { outer: turnedAbout(tieRod.outer, axis.point, by), inner: tieRod.inner },
   };
 }
 

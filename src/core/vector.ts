@@ -31,6 +31,10 @@ export const dot = (a: Vector, b: Vector): number => a.x * b.x + a.y * b.y + a.z
 export const cross = (a: Vector, b: Vector): Vector =>
   vector(a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x);
 
+/** The triple product a·(b × c). */
+export const triple = (a: Vector, b: Vector, c: Vector): number =>
+  a.x * (b.y * c.z - b.z * c.y) + a.y * (b.z * c.x - b.x * c.z) + a.z * (b.x * c.y - b.y * c.x);
+
 export const length = (a: Vector): number => Math.sqrt(dot(a, a));
 
 export const distance = (a: Vector, b: Vector): number => length(minus(a, b));

@@ -1,6 +1,5 @@
 // npm run bench: times our own work beside something that does the same, in ratios.
 
-import { benchPage } from './page-bench.ts';
 import { benchExercises, exercisesPerSecond } from './exercises-bench.ts';
 import type { BenchRow } from './paired-ratio.ts';
 import { benchSolve } from './solve-bench.ts';
@@ -19,6 +18,9 @@ console.log(
   `\nexercises drawn and graded a second on one core: ${Math.round(exercisesPerSecond())}`,
 );
 
+// Loaded last: V8 lets plain objects whose keys begin alike share a layout, so what a browser driver keeps under x or
+// force would slow our vectors and actions in the benches above, and not the classes of three.js beside them.
+const { benchPage } = await import('./page-bench.ts');
 const page = await benchPage();
 console.log('\npage: one lesson in a real browser, on this machine');
 if (page) console.table(Object.fromEntries(page.map(({ what, ...row }) => [what, row])));

@@ -1,7 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { radians } from '#core/angle.ts';
-import { contactCentre, downInWheelPlane, heading, outboard, spinAxis } from '#core/corner.ts';
+import {
+  contactCentre,
+  downInWheelPlane,
+  heading,
+  outboard,
+  spinAxis,
+  stanceOf,
+} from '#core/corner.ts';
 import { vector } from '#core/vector.ts';
+import { EXAMPLE } from './example-corner.ts';
 import { expectNear } from './near.ts';
 
 describe('the wheel', () => {
@@ -40,7 +48,20 @@ describe('the wheel', () => {
     expectNear(contact, vector(1.2, -0.7, 0.02));
   });
 
+  test('stands as its heading, its outboard direction and its contact centre say, on both sides', () => {
+    for (const side of ['left', 'right'] as const) {
+      const corner = { ...EXAMPLE, side, spin: spinAxis(side, radians(-3), radians(20)) };
+      expect(stanceOf(corner)).toEqual({
+        ahead: heading(corner),
+        out: outboard(corner),
+        contact: contactCentre(corner),
+      });
+    }
+  });
+
   test('that lies flat has no heading', () => {
-    expect(() => heading({ side: 'left', spin: vector(0, 0, -1) })).toThrow(RangeError);
+    const flat = vector(0, 0, -1);
+    expect(() => heading({ side: 'left', spin: flat })).toThrow(RangeError);
+    expect(() => stanceOf({ ...EXAMPLE, spin: flat })).toThrow(RangeError);
   });
 });

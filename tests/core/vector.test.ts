@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { atHeight, distanceToLine, lineThrough, momentAbout } from '#core/line.ts';
-import { along, cross, direction, FORWARD, mirrored, UP, vector } from '#core/vector.ts';
+import { along, cross, direction, FORWARD, mirrored, triple, UP, vector } from '#core/vector.ts';
 import { expectNear } from './near.ts';
 
 describe('vectors', () => {
@@ -20,6 +20,11 @@ describe('vectors', () => {
     expect(() => direction(vector(0, 0, 0))).toThrow(RangeError);
     expect(() => direction(vector(1e-13, 0, 0))).toThrow(RangeError);
     expect(() => direction(vector(NaN, 0, 0))).toThrow(RangeError);
+  });
+
+  test('the triple product is the volume of the box on three edges', () => {
+    expect(triple(vector(2, 0, 0), vector(1, 3, 0), vector(5, 7, 4))).toBe(24);
+    expect(triple(vector(1, 3, 0), vector(2, 0, 0), vector(5, 7, 4))).toBe(-24);
   });
 
   test('the mirror image changes sides', () => {

@@ -1,7 +1,7 @@
 import { momentOf } from '#core/action.ts';
-import type { Corner } from '#core/corner.ts';
+import { stanceOf, type Corner, type Stance } from '#core/corner.ts';
 import { measure, type Geometry } from '#core/geometry.ts';
-import { actionOf, type LoadCase } from '#core/load-cases.ts';
+import { actionOn, type LoadCase } from '#core/load-cases.ts';
 import { liftBetween, steerBetween, steered } from '#core/steering.ts';
 
 /** What a corner and its loads come to, whoever computes it: metres, radians and N·m. */
@@ -35,13 +35,20 @@ export type CornerCalculation = (
 /** The numbers as the core finds them. */
 export const coreNumbers: CornerCalculation = (corner, angle, loads) => {
   const now = steered(corner, angle);
+  const stance = stanceOf(now);
   return {
     geometry: measure(corner),
     steered: {
-      ...measure(now),
+      ...measure(now, stance),
       steer: steerBetween(corner, now),
       lift: liftBetween(corner, now),
     },
-    moments: loads.map((load) => momentOf(now, actionOf(now, load))),
+    moments: momentsOf(now, stance, loads),
   };
 };
+
+function momentsOf(corner: Corner, stance: Stance, loads: readonly LoadCase[]): readonly number[] {
+  const moments: number[] = [];
+  for (const load of loads) moments.push(momentOf(corner, actionOn(corner, stance, load)));
+  return moments;
+}

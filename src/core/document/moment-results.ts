@@ -1,8 +1,8 @@
 import { senseOf } from '../action.ts';
-import type { Corner } from '../corner.ts';
+import { stanceOf, type Corner } from '../corner.ts';
 import { failure, success, type Outcome } from '../fault.ts';
 import { handwheelTorque } from '../handwheel.ts';
-import { actionOf } from '../load-cases.ts';
+import { actionOn } from '../load-cases.ts';
 import { reactionTo, type Reaction } from '../reaction.ts';
 import type { MomentResult } from './corner-result.ts';
 import { unsigned0 } from './edge-units.ts';
@@ -14,9 +14,10 @@ export function momentResults(
   setup: CornerSetup,
 ): Outcome<readonly MomentResult[] | undefined> {
   if (setup.loads === undefined) return success(undefined);
+  const stance = stanceOf(corner);
   const results: MomentResult[] = [];
   for (const load of setup.loads) {
-    const reaction = reactionTo(corner, [actionOf(corner, load)]);
+    const reaction = reactionTo(corner, [actionOn(corner, stance, load)]);
     if (!reaction.ok)
       return failure(...reaction.faults.map((fault) => ({ ...fault, path: causeOf(setup) })));
     const { moment } = reaction.value;

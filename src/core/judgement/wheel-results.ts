@@ -3,9 +3,10 @@ import { hubLoads, type Hub } from '../bearing/hub.ts';
 import { rateHub, type DutyPhase, type HubRating } from '../bearing/hub-rating.ts';
 import { bearingRow, type Row } from '../bearing/row.ts';
 import { wheelShift, type Change } from '../change.ts';
+import { stanceOf } from '../corner.ts';
 import { engagement, usualEngagement } from '../fastening/engagement.ts';
 import type { Geometry } from '../geometry.ts';
-import { actionOf } from '../load-cases.ts';
+import { actionOn, type LoadCase } from '../load-cases.ts';
 import { rimEdges } from '../rim-edges.ts';
 import { outerDiameter } from '../tyre/dimensions.ts';
 import { loadCapacity_kg } from '../tyre/load-index.ts';
@@ -55,19 +56,15 @@ export function wheelResults(car: FittedCar, value: Values, wheel: JudgedWheel):
 function moments({ driven }: FittedCar, value: Values, { corner }: JudgedWheel) {
   const load = value('wheelLoad_N');
   const { brake, drive, recuperation, blow } = STANDARD_LOADS;
+  const stance = stanceOf(corner);
+  const moment = (by: LoadCase): number => momentOf(corner, actionOn(corner, stance, by));
   const throughShaft = (share: number): number =>
-    driven ? momentOf(corner, actionOf(corner, { kind: 'shaft', force: share * load })) : NaN;
+    driven ? moment({ kind: 'shaft', force: share * load }) : NaN;
   return {
-    brakeMoment: momentOf(
-      corner,
-      actionOf(corner, { kind: 'brake-on-carrier', force: brake.share * load }),
-    ),
+    brakeMoment: moment({ kind: 'brake-on-carrier', force: brake.share * load }),
     driveMoment: throughShaft(drive.share),
     recuperationMoment: throughShaft(-recuperation.share),
-    blowMoment: momentOf(
-      corner,
-      actionOf(corner, { kind: 'impact', force: vector(-blow.share * load, 0, 0) }),
-    ),
+    blowMoment: moment({ kind: 'impact', force: vector(-blow.share * load, 0, 0) }),
   };
 }
 
