@@ -4,13 +4,14 @@ import { readEntry } from '#exercises/read-entry.ts';
 import type { Sureness } from '#exercises/record/attempt.ts';
 import { respond, type Response } from '#exercises/respond.ts';
 import { fitsParts, type Draft } from './draft';
+import type { EntryProblem } from './entries/entry-props';
 
 /** One field of an exercise as the learner has left it. */
 export class Field {
   readonly part: DrawnPart;
   text = $state('');
   word = $state<'positive' | 'negative'>();
-  problem = $state.raw<{ readonly place: 'number' | 'word'; readonly message: string }>();
+  problem = $state.raw<EntryProblem>();
   response = $state.raw<Response>();
   /** Worked for the learner: shown, not asked. */
   readonly worked: boolean;

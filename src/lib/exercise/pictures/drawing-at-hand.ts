@@ -1,7 +1,12 @@
 import type { Component } from 'svelte';
 import type { Picture, SheetPicture } from '#exercises/pictures/picture.ts';
 
-export type PictureDrawing = Component<{ readonly picture: Exclude<Picture, SheetPicture> }>;
+interface Props {
+  readonly picture: Exclude<Picture, SheetPicture>;
+  across_mm?: number | undefined;
+}
+
+export type PictureDrawing = Component<Props, object, 'across_mm'>;
 
 /** Once it has been fetched: code alone, so that everybody whom a server serves may share it. */
 let here: PictureDrawing | undefined;

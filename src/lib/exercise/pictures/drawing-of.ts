@@ -6,7 +6,8 @@ import { cornerPicture } from '#scenes/exercise/corner-picture.ts';
 import { drawn, type Drawing } from '#scenes/paper/drawn.ts';
 
 export type PictureDrawing = Pick<Drawing, 'title' | 'description' | 'shapes'> & {
-  readonly frame: { readonly width: number; readonly height: number };
+  /** The scale is in units of the paper for each millimetre of the car. */
+  readonly frame: { readonly width: number; readonly height: number; readonly scale?: number };
 };
 
 /** Joins what a kind names with the scene that draws it. A sheet is no drawing but a table. */
