@@ -1,6 +1,5 @@
 import type { Entry } from './entry';
-
-const COMMON = 'common workshop use';
+import { COMMON } from './term-sources';
 
 /** Terms of holding a wheel on and of measuring one’s own car. */
 export const OWN_CAR_TERMS = [

@@ -1,4 +1,5 @@
 import type { Entry } from './entry';
+import { COMMON, ISO_8855 } from './term-sources';
 
 /** Terms of what the road does to a tyre across the wheel, upward, and at a standstill. */
 export const TYRE_FORCE_TERMS = [
@@ -17,7 +18,7 @@ export const TYRE_FORCE_TERMS = [
     term: 'Print',
     aliases: ['contact patch', 'footprint', 'tyre contact area'],
     meaning: 'The part of the tread that stands on the road.',
-    source: 'common workshop use',
+    source: COMMON,
     lesson: 'side-weight-parking',
   },
   {
@@ -26,7 +27,7 @@ export const TYRE_FORCE_TERMS = [
     aliases: ['self-centring', 'returnability', 'self-centering'],
     meaning:
       'What turns steered wheels back to straight ahead: on the move the side force behind the axis, at any speed the weight, since steering lifts the front of the car.',
-    source: 'common workshop use',
+    source: COMMON,
     quantity: 'selfReturn',
     lesson: 'side-weight-parking',
   },
@@ -36,7 +37,7 @@ export const TYRE_FORCE_TERMS = [
     aliases: ['lateral force', 'cornering force'],
     meaning:
       'What the road does to a tyre across the wheel, in a bend toward its inside. Positive to the left of the car.',
-    source: 'ISO 8855:2011, clause 7.2 (from memory)',
+    source: ISO_8855,
     lesson: 'side-weight-parking',
   },
   {
