@@ -184,7 +184,7 @@ export const QUANTITIES = {
 } as const satisfies Record<string, Quantity>;
 
 /** A moment about the steering axis: positive when it turns the wheel to the left, on both sides of the car. */
-function momentOf(name: string, symbol: string) {
+export function momentOf(name: string, symbol: string) {
   return {
     name,
     symbol,

@@ -73,4 +73,9 @@ export const OWN_BEARING_QUANTITIES = {
     symbol: 'P',
     kind: 'force',
   },
+  lifeOfRow: {
+    name: 'rating life of the row, of what it was',
+    symbol: 'L/L_0',
+    kind: 'share',
+  },
 } as const satisfies Record<string, Quantity>;

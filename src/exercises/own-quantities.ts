@@ -1,6 +1,8 @@
 import type { Quantity } from '#core/quantities.ts';
 import { OWN_BEARING_QUANTITIES } from './own-bearing-quantities.ts';
 import { OWN_MEASURING_QUANTITIES } from './own-measuring-quantities.ts';
+import { OWN_MOMENT_QUANTITIES } from './own-moment-quantities.ts';
+import { OWN_WHEEL_QUANTITIES } from './own-wheel-quantities.ts';
 
 /** Steps on the way to the course's quantities, which only exercises ask for. */
 export const OWN_QUANTITIES = {
@@ -53,19 +55,6 @@ export const OWN_QUANTITIES = {
     positive: 'left',
     negative: 'right',
     subject: 'the included angle is larger on the',
-  },
-  wheelMove: {
-    name: 'movement of the wheel',
-    symbol: 'v',
-    kind: 'length',
-    positive: 'outboard',
-    negative: 'inboard',
-    subject: 'the wheel moves',
-  },
-  spacer: {
-    name: 'spacer thickness',
-    symbol: 't',
-    kind: 'length',
   },
   leanBelowPivot: {
     name: 'lean of the axis below the lower pivot',
@@ -174,144 +163,8 @@ export const OWN_QUANTITIES = {
     negative: 'right',
     subject: 'the front stands higher on the',
   },
-  lever: {
-    name: 'lever about the steering axis',
-    symbol: 'a',
-    kind: 'length',
-  },
-  innerEdgeMove: {
-    name: 'movement of the inner edge',
-    symbol: 'v_i',
-    kind: 'length',
-    positive: 'outboard',
-    negative: 'inboard',
-    subject: 'the inner edge of the rim moves',
-  },
-  contactOut: {
-    name: 'distance of the contact centre from the middle of the car',
-    symbol: 'y',
-    kind: 'length',
-  },
-  insetChange: {
-    name: 'change of the inset',
-    symbol: '\\Delta E',
-    kind: 'length',
-    positive: 'more inset',
-    negative: 'less inset',
-    subject: 'it takes',
-  },
-  momentsTogether: turning('moment of both together', 'M'),
-  clearance: {
-    name: 'clearance inside the wheel',
-    symbol: 'c',
-    kind: 'length',
-  },
-  inset: {
-    name: 'inset of the wheel',
-    symbol: 'E',
-    kind: 'length',
-  },
-  lifeOfRow: {
-    name: 'rating life of the row, of what it was',
-    symbol: 'L/L_0',
-    kind: 'share',
-  },
-  outerDiameter: {
-    name: 'outer diameter of the tyre',
-    symbol: 'D',
-    kind: 'length',
-  },
-  sectionHeight: {
-    name: 'section height of the tyre',
-    symbol: 'H',
-    kind: 'length',
-  },
-  trueSpeed: {
-    name: 'true speed',
-    symbol: 'v',
-    kind: 'speed',
-  },
-  dialAhead: {
-    name: 'share by which the dial shows too much',
-    symbol: 'p',
-    kind: 'share',
-  },
-  radiusChange: {
-    name: 'change of the loaded radius',
-    symbol: '\\Delta R',
-    kind: 'length',
-    positive: 'larger',
-    negative: 'smaller',
-    subject: 'the loaded radius becomes',
-  },
-  contactMove: {
-    name: 'movement of the contact centre',
-    symbol: 'v',
-    kind: 'length',
-    positive: 'outboard',
-    negative: 'inboard',
-    subject: 'the contact centre moves',
-  },
-  tyreForce: {
-    name: 'force at the tyre',
-    symbol: 'F',
-    kind: 'force',
-  },
+  ...OWN_WHEEL_QUANTITIES,
+  ...OWN_MOMENT_QUANTITIES,
   ...OWN_BEARING_QUANTITIES,
   ...OWN_MEASURING_QUANTITIES,
-  momentOfForce: turning('moment about the steering axis', 'M'),
-  returningOffset: {
-    name: 'offset that brings the wheel back',
-    symbol: 'a',
-    kind: 'length',
-  },
-  momentOnLeft: turning('moment of the left wheel load', 'M_l'),
-  momentOnRight: turning('moment of the right wheel load', 'M_r'),
-  momentOfBoth: turning('moment of both wheel loads', 'M'),
-  printLever: {
-    name: 'lever of the print',
-    symbol: 'a',
-    kind: 'length',
-  },
-  rackEffort: {
-    name: 'force that moves the rack',
-    symbol: 'F_r',
-    kind: 'force',
-  },
-  rimEffort: {
-    name: 'force at the rim without power steering',
-    symbol: 'F_h',
-    kind: 'force',
-  },
-  momentAtCentre: turning('moment of the force at the wheel centre', 'M_1'),
-  momentOfCouple: turning('moment of the couple', 'M_2'),
-  momentOfRecuperation: turning('moment of recuperation', 'M_1'),
-  momentOfFriction: turning('moment of the friction brake', 'M_2'),
-  leftJoint: turning('moment of the left joint’s couple', 'M_l'),
-  rightJoint: turning('moment of the right joint’s couple', 'M_r'),
-  brakeDifference: {
-    name: 'difference of the braking forces',
-    symbol: 'D',
-    kind: 'force',
-    positive: 'left',
-    negative: 'right',
-    subject: 'the stronger brake is the',
-  },
-  spacerToNought: {
-    name: 'spacer that brings the scrub radius to nought',
-    symbol: 't_0',
-    kind: 'length',
-  },
 } as const satisfies Record<string, Quantity>;
-
-/** A moment about the steering axis: positive when it turns the wheel to the left, on both sides of the car. */
-function turning(name: string, symbol: string) {
-  return {
-    name,
-    symbol,
-    kind: 'moment',
-    positive: 'to the left',
-    negative: 'to the right',
-    subject: 'it turns the wheel',
-  } as const;
-}

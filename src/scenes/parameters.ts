@@ -1,20 +1,6 @@
-import type { QuantityKind } from '#core/quantities.ts';
 import { AXLE_PARAMETERS } from './axle/axle-parameters.ts';
-
-/** One thing a reader can set about a corner. Values are shifts from the car as it stands, or loads: 0 changes nothing. */
-export interface Parameter {
-  readonly name: string;
-  readonly kind: QuantityKind;
-  /** Bounds, both included, and the step of one key press, in millimetres, degrees or newtons. */
-  readonly least: number;
-  readonly most: number;
-  readonly step: number;
-  /** One word for each sign: a spacer carries the wheel `outboard`. */
-  readonly positive: string;
-  readonly negative: string;
-  /** What a nought means. */
-  readonly none: string;
-}
+import { DRIVING_PARAMETERS, LOAD_PARAMETERS } from './load-parameters.ts';
+import type { Parameter } from './parameter.ts';
 
 /** Everything that can be changed. Lengths in millimetres, angles in degrees, forces in newtons: this is where people type. */
 export const PARAMETERS = {
@@ -158,116 +144,8 @@ export const PARAMETERS = {
     negative: 'to the right',
     none: 'straight ahead',
   },
-  brake: {
-    name: 'Braking force',
-    kind: 'force',
-    least: 0,
-    most: 6000,
-    step: 100,
-    positive: 'rearward on the tyre',
-    negative: 'forward on the tyre',
-    none: 'not braking',
-  },
-  drive: {
-    name: 'Force through the shaft',
-    kind: 'force',
-    least: -4000,
-    most: 4000,
-    step: 100,
-    positive: 'driving',
-    negative: 'recuperating',
-    none: 'no drive',
-  },
-  blow: {
-    name: 'Blow on the wheel',
-    kind: 'force',
-    least: 0,
-    most: 8000,
-    step: 100,
-    positive: 'rearward on the wheel',
-    negative: 'forward on the wheel',
-    none: 'no blow',
-  },
-  drag: {
-    name: 'Rolling resistance',
-    kind: 'force',
-    least: 0,
-    most: 300,
-    step: 10,
-    positive: 'rearward on the tyre',
-    negative: 'forward on the tyre',
-    none: 'no resistance',
-  },
-  side: {
-    name: 'Side force',
-    kind: 'force',
-    least: -5000,
-    most: 5000,
-    step: 100,
-    positive: 'to the left',
-    negative: 'to the right',
-    none: 'no side force',
-  },
-  weight: {
-    name: 'Wheel load',
-    kind: 'force',
-    least: 0,
-    most: 8000,
-    step: 100,
-    positive: 'upward on the tyre',
-    negative: 'downward on the tyre',
-    none: 'no load',
-  },
-  laden: {
-    name: 'All loads on the bearing, change',
-    kind: 'share',
-    least: -20,
-    most: 100,
-    step: 5,
-    positive: 'more',
-    negative: 'less',
-    none: 'as the car is',
-  },
-  outerBends: {
-    name: 'Wheel outside, change',
-    kind: 'share',
-    least: -5,
-    most: 25,
-    step: 1,
-    positive: 'more',
-    negative: 'less',
-    none: 'as the car is driven',
-  },
-  innerBends: {
-    name: 'Wheel inside, change',
-    kind: 'share',
-    least: -5,
-    most: 25,
-    step: 1,
-    positive: 'more',
-    negative: 'less',
-    none: 'as the car is driven',
-  },
-  rough: {
-    name: 'Rough road',
-    kind: 'share',
-    least: 0,
-    most: 40,
-    step: 1,
-    positive: 'of the way',
-    negative: 'less',
-    none: 'no rough road',
-  },
-  pace: {
-    name: 'Side force in bends, change',
-    kind: 'share',
-    least: -60,
-    most: 40,
-    step: 5,
-    positive: 'harder',
-    negative: 'gentler',
-    none: 'as the car is driven',
-  },
+  ...LOAD_PARAMETERS,
+  ...DRIVING_PARAMETERS,
   ...AXLE_PARAMETERS,
 } as const satisfies Record<string, Parameter>;
 

@@ -2,7 +2,7 @@ import { numberText, SHOWN, unitText, type UnitSystem } from '#core/display.ts';
 import { problemMessage } from '#core/quantity-reader/problem-message.ts';
 import { readQuantity } from '#core/quantity-reader/read-quantity.ts';
 import { storedFromSI, storedSI } from '#scenes/parameter-text.ts';
-import type { Parameter } from '#scenes/parameters.ts';
+import type { Parameter } from '#scenes/parameter.ts';
 
 /** What somebody typed into a control: the value in millimetres, degrees or newtons, or what is wrong with it. */
 export type TypedNumber =

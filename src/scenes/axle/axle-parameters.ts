@@ -1,5 +1,5 @@
 import type { Side } from '#core/corner.ts';
-import type { Parameter } from '../parameters.ts';
+import type { Parameter } from '../parameter.ts';
 
 const shaft = (side: Side) =>
   ({
