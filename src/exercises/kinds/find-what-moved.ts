@@ -1,134 +1,30 @@
-import { changed, NO_CHANGE } from '#core/change.ts';
-import { measure } from '#core/geometry.ts';
+import type { Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { fromSI } from '#core/units/convert.ts';
 import { writeShortest } from '#core/write-number.ts';
-import { choosing, chosen, type Choice } from '../forms/choosing.ts';
+import { choosing, chosen } from '../forms/choosing.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
-import { cornerWithPivots } from '../paper/corner.ts';
+import {
+  CAUSES,
+  includedOf,
+  nowOn,
+  other,
+  readings,
+  sideOf,
+  type Cause,
+  type Knocked,
+} from '../paper/knock.ts';
 import { onSheet_deg, sheetAngle_deg } from '../paper/sheet.ts';
 import { deg, phrase, rounded, si, term } from '../phrase.ts';
 import type { SheetPicture } from '../pictures/picture.ts';
-
-type Side = 'left' | 'right';
-type What = 'carrier' | 'top' | 'subframe';
-type Cause = `${What}-${Side}`;
-
-interface Item {
-  readonly cause: Cause;
-  readonly inclinationWas_deg: number;
-  readonly camberWas_deg: number;
-  readonly casterWas_deg: number;
-  readonly leftInclination_deg: number;
-  readonly leftCamber_deg: number;
-  readonly leftCaster_deg: number;
-  readonly rightInclination_deg: number;
-  readonly rightCamber_deg: number;
-  readonly rightCaster_deg: number;
-}
-
-interface Reading {
-  readonly inclination_deg: number;
-  readonly camber_deg: number;
-}
-
-const nowOn = (item: Item, side: Side): Reading =>
-  side === 'left'
-    ? { inclination_deg: item.leftInclination_deg, camber_deg: item.leftCamber_deg }
-    : { inclination_deg: item.rightInclination_deg, camber_deg: item.rightCamber_deg };
-
-const other = (side: Side): Side => (side === 'left' ? 'right' : 'left');
-const sideOf = (cause: string): Side => (cause.endsWith('left') ? 'left' : 'right');
-const whatOf = (cause: string): What => cause.slice(0, cause.indexOf('-')) as What;
-
-/** What a corner reads after a change of camber, at the carrier or with the axis along. */
-function after(was: Reading, by: 'camberAtCarrier' | 'camberAtUpperPivot', camber_deg: number) {
-  const corner = cornerWithPivots(si(was.inclination_deg, 'deg'), si(was.camber_deg, 'deg'));
-  const now = measure(changed(corner, { ...NO_CHANGE, [by]: si(camber_deg, 'deg') }));
-  return {
-    inclination_deg: onSheet_deg(fromSI(now.inclination, 'deg')),
-    camber_deg: onSheet_deg(fromSI(now.camber, 'deg')),
-  };
-}
-
-/** Both sides of the sheet, with something bent or moved by so much camber. */
-function readings(was: Reading, cause: Cause, by_deg: number): Readonly<Record<Side, Reading>> {
-  const side = sideOf(cause);
-  switch (whatOf(cause)) {
-    case 'carrier':
-      return { left: was, right: was, [side]: after(was, 'camberAtCarrier', by_deg) };
-    case 'top':
-      return { left: was, right: was, [side]: after(was, 'camberAtUpperPivot', by_deg) };
-    case 'subframe': {
-      // The lower pivots go to that side: there the foot of the axis goes outboard, and the wheel’s top inboard.
-      const size = Math.abs(by_deg);
-      const out = after(was, 'camberAtUpperPivot', -size);
-      const inward = after(was, 'camberAtUpperPivot', size);
-      return side === 'left' ? { left: out, right: inward } : { left: inward, right: out };
-    }
-  }
-}
-
-const includedOf = ({ inclination_deg, camber_deg }: Reading): number =>
-  measure(cornerWithPivots(si(inclination_deg, 'deg'), si(camber_deg, 'deg'))).includedAngle;
+import { hasDone, KNOCK_CHOICES, wouldLeave } from '../slips/knock-choices.ts';
 
 const written = (value_deg: number): string => `${writeShortest(value_deg)}°`;
 
-const SAYS: Readonly<Record<What, (side: Side) => string>> = {
-  carrier: (side) => `on the ${side} something in carrier or strut is bent`,
-  top: (side) => `on the ${side} the upper pivot sits elsewhere`,
-  subframe: (side) => `the subframe with both lower pivots has gone to the ${side}`,
-};
-
-/** What each of them would leave on a sheet. */
-const WOULD: Readonly<Record<What, string>> = {
-  carrier:
-    'A bent carrier or strut changes the camber and leaves the inclination, so the included angle is another one',
-  top: 'An upper pivot that sits elsewhere turns axis and wheel together, so camber and inclination change against each other and the included angle stays',
-  subframe:
-    'A subframe that has gone aside changes both wheels, one the other way about than the other, and both included angles stay',
-};
-
-const CONFUSES: Readonly<Record<What, string>> = {
-  carrier: 'bent carrier',
-  top: 'upper pivot',
-  subframe: 'subframe',
-};
-
-/** What the sheet does show, for somebody who chose another cause. */
-function shows(item: Item, taken: string): string {
-  const what = whatOf(item.cause);
-  const side = sideOf(item.cause);
-  if (whatOf(taken) === what)
-    return what === 'subframe'
-      ? `Here it is the ${side} camber that has gone inboard at the top: there the foot of the axis has gone outboard`
-      : `That would be right for the other side: on the ${other(side)} nothing has changed here`;
-  if (what === 'subframe') return 'Here both sides have changed, by the same and opposite ways';
-  return what === 'carrier'
-    ? `Here the ${side} camber alone has changed, and its inclination has not`
-    : `Here only the ${side} has changed, camber and inclination by the same and opposite ways`;
-}
-
-const CAUSES: readonly Cause[] = [
-  'carrier-left',
-  'carrier-right',
-  'top-left',
-  'top-right',
-  'subframe-left',
-  'subframe-right',
-];
-
-const CHOICES: readonly Choice<Item>[] = CAUSES.map((cause) => ({
-  id: cause,
-  words: () => [SAYS[whatOf(cause)](sideOf(cause))],
-  confuses: CONFUSES[whatOf(cause)],
-  text: (item) => phrase`${WOULD[whatOf(cause)]}. ${shows(item, cause)}.`,
-}));
-
 const listed = CAUSES.map((_cause, i) => i);
 
-const picture = (item: Item): SheetPicture => {
+const picture = (item: Knocked): SheetPicture => {
   const row = (name: string, was: number, left: number, right: number) => ({
     name,
     cells: [was, left, was, right].map(written),
@@ -151,22 +47,22 @@ const picture = (item: Item): SheetPicture => {
 };
 
 const chosenSide = (earlier: Earlier): Side | undefined => {
-  const cause = chosen(CHOICES, listed, step(earlier, 0));
+  const cause = chosen(KNOCK_CHOICES, listed, step(earlier, 0));
   return cause === undefined ? undefined : sideOf(cause);
 };
 
-function camberChange(item: Item, side: Side | undefined): number {
+function camberChange(item: Knocked, side: Side | undefined): number {
   return side === undefined ? NaN : si(nowOn(item, side).camber_deg - item.camberWas_deg, 'deg');
 }
 
 /** Camber on the side of the cause, before and now. */
-const cambers = (item: Item) => ({
+const cambers = (item: Knocked) => ({
   was: si(item.camberWas_deg, 'deg'),
   now: si(nowOn(item, sideOf(item.cause)).camber_deg, 'deg'),
 });
 
 /** An alignment sheet from before and after a knock: what is bent, what has moved? */
-export const findWhatMoved: Kind<Item> = {
+export const findWhatMoved: Kind<Knocked> = {
   id: 'find-what-moved',
   version: 1,
   title: 'Find what the kerb did',
@@ -204,17 +100,17 @@ export const findWhatMoved: Kind<Item> = {
     phrase`The sheet has what was read on the front wheels of a car last year, and what is read now, after it has slid against a kerb. Inclination is positive where the top of the axis leans inboard, camber where the top of the wheel leans outboard. What has the kerb done? For a bent part, state the included angle that gives it away; for anything moved, the one that clears the parts.`,
   picture,
   parts: [
-    choosing<Item>({
+    choosing<Knocked>({
       id: 'cause',
       name: 'what is bent or moved',
       label: 'What the sheet says',
-      choices: CHOICES,
+      choices: KNOCK_CHOICES,
       listed: () => listed,
       right: ({ cause }) => cause,
       hint: () =>
         phrase`On which side has anything changed? Then add inclination and camber on each side, before and now: a sum that stays says that nothing is bent between axis and wheel.`,
       solution: ({ cause }) =>
-        phrase`${WOULD[whatOf(cause)]}. That is what stands here: ${SAYS[whatOf(cause)](sideOf(cause))}. Whatever is bent is replaced, not straightened, and a shop with the maker’s data says what.`,
+        phrase`${wouldLeave(cause)}. That is what stands here: ${hasDone(cause)}. Whatever is bent is replaced, not straightened, and a shop with the maker’s data says what.`,
     }),
     {
       id: 'camber-change',
