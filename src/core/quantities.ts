@@ -130,12 +130,12 @@ export const QUANTITIES = {
     subject: 'this corner of the car is',
   },
   ...TURNED_WHEEL_QUANTITIES,
-  brakeMoment: momentOf('moment of the braking force', 'M_b'),
-  driveMoment: momentOf('moment of the driving force', 'M_a'),
-  blowMoment: momentOf('moment of the blow', 'M_s'),
-  dragMoment: momentOf('moment of the rolling resistance', 'M_w'),
-  sideMoment: momentOf('moment of the side force', 'M_y'),
-  weightMoment: momentOf('moment of the wheel load', 'M_z'),
+  brakeMoment: momentQuantity('moment of the braking force', 'M_b'),
+  driveMoment: momentQuantity('moment of the driving force', 'M_a'),
+  blowMoment: momentQuantity('moment of the blow', 'M_s'),
+  dragMoment: momentQuantity('moment of the rolling resistance', 'M_w'),
+  sideMoment: momentQuantity('moment of the side force', 'M_y'),
+  weightMoment: momentQuantity('moment of the wheel load', 'M_z'),
   ...SIDE_AND_LOAD_QUANTITIES,
   brakeTorque: {
     name: 'brake torque',
@@ -184,7 +184,7 @@ export const QUANTITIES = {
 } as const satisfies Record<string, Quantity>;
 
 /** A moment about the steering axis: positive when it turns the wheel to the left, on both sides of the car. */
-export function momentOf(name: string, symbol: string) {
+export function momentQuantity(name: string, symbol: string) {
   return {
     name,
     symbol,

@@ -1,4 +1,4 @@
-import { momentOf, type Quantity } from '#core/quantities.ts';
+import { momentQuantity, type Quantity } from '#core/quantities.ts';
 
 /** Steps on the way to what turns a wheel about its steering axis, and to what the hands hold of it. */
 export const OWN_MOMENT_QUANTITIES = {
@@ -7,21 +7,21 @@ export const OWN_MOMENT_QUANTITIES = {
     symbol: 'a',
     kind: 'length',
   },
-  momentsTogether: momentOf('moment of both together', 'M'),
+  momentsTogether: momentQuantity('moment of both together', 'M'),
   tyreForce: {
     name: 'force at the tyre',
     symbol: 'F',
     kind: 'force',
   },
-  momentOfForce: momentOf('moment about the steering axis', 'M'),
+  momentOfForce: momentQuantity('moment about the steering axis', 'M'),
   returningOffset: {
     name: 'offset that brings the wheel back',
     symbol: 'a',
     kind: 'length',
   },
-  momentOnLeft: momentOf('moment of the left wheel load', 'M_l'),
-  momentOnRight: momentOf('moment of the right wheel load', 'M_r'),
-  momentOfBoth: momentOf('moment of both wheel loads', 'M'),
+  momentOnLeft: momentQuantity('moment of the left wheel load', 'M_l'),
+  momentOnRight: momentQuantity('moment of the right wheel load', 'M_r'),
+  momentOfBoth: momentQuantity('moment of both wheel loads', 'M'),
   printLever: {
     name: 'lever of the print',
     symbol: 'a',
@@ -37,12 +37,12 @@ export const OWN_MOMENT_QUANTITIES = {
     symbol: 'F_h',
     kind: 'force',
   },
-  momentAtCentre: momentOf('moment of the force at the wheel centre', 'M_1'),
-  momentOfCouple: momentOf('moment of the couple', 'M_2'),
-  momentOfRecuperation: momentOf('moment of recuperation', 'M_1'),
-  momentOfFriction: momentOf('moment of the friction brake', 'M_2'),
-  leftJoint: momentOf('moment of the left joint’s couple', 'M_l'),
-  rightJoint: momentOf('moment of the right joint’s couple', 'M_r'),
+  momentAtCentre: momentQuantity('moment of the force at the wheel centre', 'M_1'),
+  momentOfCouple: momentQuantity('moment of the couple', 'M_2'),
+  momentOfRecuperation: momentQuantity('moment of recuperation', 'M_1'),
+  momentOfFriction: momentQuantity('moment of the friction brake', 'M_2'),
+  leftJoint: momentQuantity('moment of the left joint’s couple', 'M_l'),
+  rightJoint: momentQuantity('moment of the right joint’s couple', 'M_r'),
   brakeDifference: {
     name: 'difference of the braking forces',
     symbol: 'D',

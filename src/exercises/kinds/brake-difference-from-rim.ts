@@ -1,33 +1,18 @@
-import type { SteeringGear } from '#core/handwheel.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { onRack, steeringMomentOfDifference } from '../paper/axle.ts';
 import { between } from '../paper/plausible.ts';
-import {
-  assistWord,
-  rackPlace,
-  torquePerNewton,
-  type Assist,
-  type Forward,
-} from '../paper/steering.ts';
+import { gear, otherPlace, place, type Gear } from '../paper/gear.ts';
+import { assistWord, torquePerNewton, type Assist, type Forward } from '../paper/steering.ts';
 import { bare, directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
 
-interface Item {
+interface Item extends Gear {
   readonly rim_N: number;
-  readonly rim_mm: number;
-  readonly assist: Assist;
-  readonly travel_mm: number;
   readonly lever_mm: number;
   readonly scrub_mm: number;
-  readonly forward: Forward;
 }
 
-const gear = ({ travel_mm, rim_mm, assist }: Item): SteeringGear => ({
-  travelPerTurn: si(travel_mm, 'mm'),
-  rimRadius: si(rim_mm, 'mm') / 2,
-  assist,
-});
 const lever = ({ lever_mm }: Item): number => si(lever_mm, 'mm');
 const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const rackFrom = (item: Item): number =>
@@ -36,8 +21,6 @@ const momentFrom = (item: Item, earlier: Earlier): number =>
   step(earlier, 0) / onRack(1, lever(item), item.forward);
 const differenceFrom = (item: Item, earlier: Earlier): number =>
   step(earlier, 1) / steeringMomentOfDifference(1, scrub(item));
-const place = ({ forward }: Item): string => rackPlace(forward);
-const otherPlace = ({ forward }: Item): string => rackPlace(forward > 0 ? -1 : 1);
 
 /** Backwards from what the driver feels to the brake that is weaker. */
 export const brakeDifferenceFromRim: Kind<Item> = {

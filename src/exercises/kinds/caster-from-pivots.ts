@@ -1,30 +1,16 @@
 import { casterOf } from '#core/geometry.ts';
-import { countedFrom, QUANTITIES } from '#core/quantities.ts';
+import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { axisThrough } from '../paper/corner.ts';
-import { bare, computed, mm, phrase, rounded, si, sign, term, type Phrase } from '../phrase.ts';
-import { angleSlips } from '../slips/angle-slips.ts';
+import { along_mm, fromCentre, rise, rise_mm, type PivotsAlong } from '../paper/pivots.ts';
+import { bare, computed, mm, phrase, rounded, si, term } from '../phrase.ts';
+import { angleOfStepSlips } from '../slips/pivot-slips.ts';
 
-interface Item {
-  /** The two pivots: ahead of the wheel centre (behind is negative), up from the road. */
-  readonly lowerAhead_mm: number;
-  readonly lowerUp_mm: number;
-  readonly upperAhead_mm: number;
-  readonly upperUp_mm: number;
-}
-
-const rise_mm = ({ lowerUp_mm, upperUp_mm }: Item): number => upperUp_mm - lowerUp_mm;
-const along_mm = ({ lowerAhead_mm, upperAhead_mm }: Item): number => lowerAhead_mm - upperAhead_mm;
-const rise = (item: Item): number => si(rise_mm(item), 'mm');
-const along = (item: Item): number => si(along_mm(item), 'mm');
-
-/** `12 mm ahead of the wheel centre`, `12 mm behind the wheel centre`. */
-const fromCentre = (ahead_mm: number): Phrase =>
-  phrase`${mm(Math.abs(ahead_mm))} ${countedFrom(sign(ahead_mm, QUANTITIES.trail), 'the wheel centre')}`;
+const along = (item: PivotsAlong): number => si(along_mm(item), 'mm');
 
 /** The side view's angle, with the pivots on one side of the wheel centre or on both. */
-export const casterFromPivots: Kind<Item> = {
+export const casterFromPivots: Kind<PivotsAlong> = {
   id: 'caster-from-pivots',
   version: 1,
   title: 'Two pivots seen from the side',
@@ -97,20 +83,11 @@ export const casterFromPivots: Kind<Item> = {
       hint: () =>
         phrase`Sketch the triangle: the step along the car, the step up, and the axis as its slanted side. The caster sits at the lower pivot, between the axis and upright.`,
       slips: [
-        ...angleSlips<Item>({
+        ...angleOfStepSlips({
           angle: 'caster angle',
           across: 'the step along the car',
-          up: 'the step up',
           wrongWay: 'forward',
-          tangent: (item, earlier) => step(earlier, 0) / rise(item),
         }),
-        {
-          id: 'height-above-the-road',
-          confuses: 'height above the road',
-          value: ({ upperUp_mm }, earlier) => Math.atan(step(earlier, 0) / si(upperUp_mm, 'mm')),
-          text: () =>
-            phrase`That divides by the upper pivot’s height above the road. It would be right if the lower pivot stood on the road. The axis begins at the lower pivot, so take the step up from there.`,
-        },
       ],
       solution: (item, earlier, value) =>
         phrase`The step up is ${mm(item.upperUp_mm)} − ${mm(item.lowerUp_mm)} = ${mm(rise_mm(item))}. Along over up is ${bare(step(earlier, 0) / rise(item), 4)}, and the angle with that tangent is ${computed(value, 'angle')}: the top of the axis leans rearward.`,

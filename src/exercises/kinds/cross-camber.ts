@@ -4,6 +4,7 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { camberRead, onSheet_deg, sheetAngle_deg } from '../paper/sheet.ts';
 import { computed, deg, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { oneSideSlips, rightLessLeft } from '../slips/one-side-slips.ts';
 
 interface Item {
   readonly leftCamber_deg: number;
@@ -64,13 +65,7 @@ export const crossCamber: Kind<Item> = {
       hint: () =>
         phrase`Take the right from the left, each with its sign. Taking away a minus is adding.`,
       slips: [
-        {
-          id: 'turned-round',
-          confuses: 'left and right',
-          value: (item) => right(item) - left(item),
-          text: () =>
-            phrase`The size fits, but left and right have changed places. It would be right for a sheet that takes the left from the right. Here it is left less right.`,
-        },
+        rightLessLeft({ left, right }),
         {
           id: 'added',
           confuses: 'sum of both cambers',
@@ -156,20 +151,12 @@ export const crossCamber: Kind<Item> = {
           text: () =>
             phrase`The size fits, but inboard and outboard have changed places. The upper pivot goes the way the top of the wheel goes.`,
         },
-        {
-          id: 'shared',
-          confuses: 'both sides',
-          value: (item, earlier) => move(item, step(earlier, 1)) / 2,
-          text: () =>
-            phrase`That is half of the way, as if both sides moved. It would be right if the right plate took the other half. Only the left one is moved.`,
-        },
-        {
-          id: 'place',
-          confuses: 'place of the pivot',
-          value: (item, earlier) => place(item, inclination(item) - step(earlier, 1)),
-          text: () =>
-            phrase`That is the place of the pivot afterwards, counted from the lower one. It would be the movement if the axis stood upright now. It leans inboard already.`,
-        },
+        ...oneSideSlips<Item>({
+          move: (item, earlier) => move(item, step(earlier, 1)),
+          place: (item, earlier) => place(item, inclination(item) - step(earlier, 1)),
+          moved: 'plate',
+          leans: 'inboard',
+        }),
         {
           id: 'down-to-nought',
           confuses: 'cross camber that is wanted',

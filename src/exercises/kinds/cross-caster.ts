@@ -5,6 +5,7 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { sheetAngle_deg } from '../paper/sheet.ts';
 import { computed, deg, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { oneSideSlips, rightLessLeft } from '../slips/one-side-slips.ts';
 
 interface Item {
   readonly leftCaster_deg: number;
@@ -53,13 +54,7 @@ export const crossCaster: Kind<Item> = {
       sum: 'exact',
       hint: () => phrase`Take the right from the left. The sign says on which side there is more.`,
       slips: [
-        {
-          id: 'turned-round',
-          confuses: 'left and right',
-          value: (item) => right(item) - left(item),
-          text: () =>
-            phrase`The size fits, but left and right have changed places. It would be right for a sheet that takes the left from the right. Here it is left less right.`,
-        },
+        rightLessLeft({ left, right }),
         {
           id: 'added',
           confuses: 'sum of both casters',
@@ -102,20 +97,12 @@ export const crossCaster: Kind<Item> = {
           text: () =>
             phrase`The size fits, but rearward and forward have changed places. More caster needs the upper pivot farther rearward, less caster farther forward.`,
         },
-        {
-          id: 'shared',
-          confuses: 'both sides',
-          value: (item, earlier) => move(item, step(earlier, 0)) / 2,
-          text: () =>
-            phrase`That is half of the way, as if both sides moved. It would be right if the right pivot took the other half. Only the left one is moved.`,
-        },
-        {
-          id: 'place',
-          confuses: 'place of the pivot',
-          value: (item, earlier) => place(item, left(item) - step(earlier, 0)),
-          text: () =>
-            phrase`That is the place of the pivot afterwards, counted from the lower one. It would be the movement if the axis stood upright now. It leans rearward already.`,
-        },
+        ...oneSideSlips<Item>({
+          move: (item, earlier) => move(item, step(earlier, 0)),
+          place: (item, earlier) => place(item, left(item) - step(earlier, 0)),
+          moved: 'pivot',
+          leans: 'rearward',
+        }),
         {
           id: 'per-cent',
           confuses: 'per cent',

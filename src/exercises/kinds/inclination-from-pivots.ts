@@ -3,24 +3,14 @@ import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { axisThrough } from '../paper/corner.ts';
+import { across_mm, rise, rise_mm, type PivotsAcross } from '../paper/pivots.ts';
 import { bare, computed, mm, phrase, rounded, si } from '../phrase.ts';
-import { angleSlips } from '../slips/angle-slips.ts';
+import { angleOfStepSlips } from '../slips/pivot-slips.ts';
 
-interface Item {
-  /** The two pivots: out from the middle of the car, up from the road. */
-  readonly lowerOut_mm: number;
-  readonly lowerUp_mm: number;
-  readonly upperOut_mm: number;
-  readonly upperUp_mm: number;
-}
-
-const rise_mm = ({ lowerUp_mm, upperUp_mm }: Item): number => upperUp_mm - lowerUp_mm;
-const across_mm = ({ lowerOut_mm, upperOut_mm }: Item): number => lowerOut_mm - upperOut_mm;
-const rise = (item: Item): number => si(rise_mm(item), 'mm');
-const across = (item: Item): number => si(across_mm(item), 'mm');
+const across = (item: PivotsAcross): number => si(across_mm(item), 'mm');
 
 /** The front view's angle from two points on a tape measure. */
-export const inclinationFromPivots: Kind<Item> = {
+export const inclinationFromPivots: Kind<PivotsAcross> = {
   id: 'inclination-from-pivots',
   version: 1,
   title: 'Two pivots seen from the front',
@@ -94,20 +84,11 @@ export const inclinationFromPivots: Kind<Item> = {
       hint: () =>
         phrase`Sketch the triangle: the step across, the step up, and the axis as its slanted side. The inclination sits at the lower pivot, between the axis and upright.`,
       slips: [
-        ...angleSlips<Item>({
+        ...angleOfStepSlips({
           angle: 'inclination',
           across: 'the step across',
-          up: 'the step up',
           wrongWay: 'outboard',
-          tangent: (item, earlier) => step(earlier, 0) / rise(item),
         }),
-        {
-          id: 'height-above-the-road',
-          confuses: 'height above the road',
-          value: ({ upperUp_mm }, earlier) => Math.atan(step(earlier, 0) / si(upperUp_mm, 'mm')),
-          text: () =>
-            phrase`That divides by the upper pivot’s height above the road. It would be right if the lower pivot stood on the road. The axis begins at the lower pivot, so take the step up from there.`,
-        },
       ],
       solution: (item, earlier, value) =>
         phrase`The step up is ${mm(item.upperUp_mm)} − ${mm(item.lowerUp_mm)} = ${mm(rise_mm(item))}. Across over up is ${bare(step(earlier, 0) / rise(item), 4)}, and the angle with that tangent is ${computed(value, 'angle')}: the top of the axis leans inboard.`,

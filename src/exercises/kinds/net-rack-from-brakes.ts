@@ -1,7 +1,8 @@
 import { QUANTITIES, signPhrase } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { onRack, steeringMomentOf } from '../paper/axle.ts';
-import { rackPlace, type Forward } from '../paper/steering.ts';
+import { otherPlace, place } from '../paper/gear.ts';
+import type { Forward } from '../paper/steering.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
 import { brakesAsGiven } from '../pictures/given-pictures.ts';
 
@@ -17,8 +18,6 @@ const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const lever = ({ lever_mm }: Item): number => si(lever_mm, 'mm');
 const both = (item: Item): number =>
   steeringMomentOf({ left: item.left_N, right: item.right_N }, scrub(item));
-const place = ({ forward }: Item): string => rackPlace(forward);
-const otherPlace = ({ forward }: Item): string => rackPlace(forward > 0 ? -1 : 1);
 
 /** Two brakes that differ, and what they leave on the rack. */
 export const netRackFromBrakes: Kind<Item> = {

@@ -1,10 +1,10 @@
-import { rimForce, type SteeringGear } from '#core/handwheel.ts';
+import { rimForce } from '#core/handwheel.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { rackForce } from '#core/tie-rod.ts';
 import { step, type Kind } from '../kind.ts';
+import { gear, otherPlace, place, type Gear } from '../paper/gear.ts';
 import {
   assistWord,
-  rackPlace,
   rodAt,
   torquePerNewton,
   type Assist,
@@ -12,28 +12,17 @@ import {
 } from '../paper/steering.ts';
 import { bare, deg, directed, given, mm, phrase, rounded, si, sign } from '../phrase.ts';
 
-interface Item {
+interface Item extends Gear {
   readonly rod_N: number;
   readonly angle_deg: number;
-  readonly travel_mm: number;
-  readonly rim_mm: number;
-  readonly assist: Assist;
-  readonly forward: Forward;
 }
 
 const angle = ({ angle_deg }: Item): number => si(angle_deg, 'deg');
 const rod = ({ rod_N }: Item): number => si(rod_N, 'N');
-const gear = ({ travel_mm, rim_mm, assist }: Item): SteeringGear => ({
-  travelPerTurn: si(travel_mm, 'mm'),
-  rimRadius: si(rim_mm, 'mm') / 2,
-  assist,
-});
 const onRack = (item: Item): number => rackForce(rodAt(angle(item)), rod(item));
 const inHands = (item: Item, force: number): number =>
   force * torquePerNewton(item.forward, gear(item));
 const atRim = (item: Item, torque: number): number => rimForce(torque, gear(item));
-const place = ({ forward }: Item): string => rackPlace(forward);
-const otherPlace = ({ forward }: Item): string => rackPlace(forward > 0 ? -1 : 1);
 const half_m = ({ rim_mm }: Item): number => rim_mm / 2000;
 
 /** From the tie rod over rack and pinion to the driver's hands. */

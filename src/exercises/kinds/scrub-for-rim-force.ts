@@ -1,13 +1,12 @@
-import type { SteeringGear } from '#core/handwheel.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { rackForce } from '#core/tie-rod.ts';
 import { step, type Kind } from '../kind.ts';
+import { gear, otherPlace, place, type Gear } from '../paper/gear.ts';
 import {
   assistWord,
   brakeMoment,
   cornerOnRack,
   heldBy,
-  rackPlace,
   torquePerNewton,
   type Assist,
   type Forward,
@@ -15,21 +14,12 @@ import {
 import { between } from '../paper/plausible.ts';
 import { bare, directed, given, mm, phrase, rounded, si, sign } from '../phrase.ts';
 
-interface Item {
+interface Item extends Gear {
   readonly rim_N: number;
-  readonly rim_mm: number;
-  readonly assist: Assist;
-  readonly travel_mm: number;
   readonly lever_mm: number;
   readonly brake_N: number;
-  readonly forward: Forward;
 }
 
-const gear = ({ travel_mm, rim_mm, assist }: Item): SteeringGear => ({
-  travelPerTurn: si(travel_mm, 'mm'),
-  rimRadius: si(rim_mm, 'mm') / 2,
-  assist,
-});
 const rim = ({ rim_N }: Item): number => si(rim_N, 'N');
 const torque = (item: Item): number => rim(item) * gear(item).rimRadius;
 const onRack = (item: Item, inHands: number): number =>
@@ -44,8 +34,6 @@ const momentPerMetre = ({ brake_N }: Item): number =>
   brakeMoment(cornerOnRack(1, 0.1, 1), si(brake_N, 'N'));
 const scrubFrom = (item: Item, force: number): number =>
   (force * momentPerNewton(item)) / momentPerMetre(item);
-const place = ({ forward }: Item): string => rackPlace(forward);
-const otherPlace = ({ forward }: Item): string => rackPlace(forward > 0 ? -1 : 1);
 
 /** Backwards from what a driver should feel to the scrub radius that makes it. */
 export const scrubForRimForce: Kind<Item> = {

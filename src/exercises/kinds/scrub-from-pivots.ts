@@ -4,21 +4,16 @@ import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { axisThrough, cornerAtRoad } from '../paper/corner.ts';
+import { across_mm, rise_mm, type PivotsAcross } from '../paper/pivots.ts';
 import { bare, computed, mm, phrase, rounded, si } from '../phrase.ts';
 import { angleSlips } from '../slips/angle-slips.ts';
-import { tangentSlips } from '../slips/tangent-slips.ts';
+import { belowPivotSlips } from '../slips/pivot-slips.ts';
 
-interface Item {
-  /** The two pivots: out from the middle of the car, up from the road; and the contact centre. */
-  readonly lowerOut_mm: number;
-  readonly lowerUp_mm: number;
-  readonly upperOut_mm: number;
-  readonly upperUp_mm: number;
+/** The two pivots, and how far out from the middle of the car the contact centre is. */
+interface Item extends PivotsAcross {
   readonly contact_mm: number;
 }
 
-const across_mm = ({ lowerOut_mm, upperOut_mm }: Item): number => lowerOut_mm - upperOut_mm;
-const rise_mm = ({ lowerUp_mm, upperUp_mm }: Item): number => upperUp_mm - lowerUp_mm;
 const slope = (item: Item): number => across_mm(item) / rise_mm(item);
 /** From the lower pivot out to the contact centre. */
 const reach = ({ lowerOut_mm, contact_mm }: Item): number => si(contact_mm - lowerOut_mm, 'mm');
@@ -95,21 +90,7 @@ export const scrubFromPivots: Kind<Item> = {
       },
       hint: () =>
         phrase`The same lean goes on below the lower pivot. How much height is left from there down to the road?`,
-      slips: [
-        ...tangentSlips<Item>({
-          angle: 'inclination',
-          up: 'height of the lower pivot',
-          length: ({ lowerUp_mm }) => si(lowerUp_mm, 'mm'),
-          size: (_item, earlier) => step(earlier, 0),
-        }),
-        {
-          id: 'from-the-upper-pivot',
-          confuses: 'height of the upper pivot',
-          value: ({ upperUp_mm }, earlier) => si(upperUp_mm, 'mm') * Math.tan(step(earlier, 0)),
-          text: () =>
-            phrase`That uses the height of the upper pivot, and so is the way across from the upper pivot to the road. Below the lower pivot only its own height is left.`,
-        },
-      ],
+      slips: [...belowPivotSlips<Item>({ angle: 'inclination', way: 'across' })],
       solution: ({ lowerUp_mm }, earlier, value) =>
         phrase`The height of the lower pivot times the tangent: ${mm(lowerUp_mm)} · tan ${rounded(step(earlier, 0), 'deg', 2)} = ${computed(value, 'length')}. Upward the axis leans inboard, so downward it goes outboard.`,
     },

@@ -1,32 +1,19 @@
 import { casterOf } from '#core/geometry.ts';
 import { atHeight } from '#core/line.ts';
-import { countedFrom, QUANTITIES } from '#core/quantities.ts';
+import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { axisThrough, cornerAtRoad } from '../paper/corner.ts';
-import { bare, computed, mm, phrase, rounded, si, sign, term, type Phrase } from '../phrase.ts';
+import { along_mm, fromCentre, rise_mm, type PivotsAlong } from '../paper/pivots.ts';
+import { bare, computed, mm, phrase, rounded, si, term } from '../phrase.ts';
 import { angleSlips } from '../slips/angle-slips.ts';
-import { tangentSlips } from '../slips/tangent-slips.ts';
+import { belowPivotSlips } from '../slips/pivot-slips.ts';
 
-interface Item {
-  /** The two pivots: ahead of the wheel centre (behind is negative), up from the road. */
-  readonly lowerAhead_mm: number;
-  readonly lowerUp_mm: number;
-  readonly upperAhead_mm: number;
-  readonly upperUp_mm: number;
-}
-
-const along_mm = ({ lowerAhead_mm, upperAhead_mm }: Item): number => lowerAhead_mm - upperAhead_mm;
-const rise_mm = ({ lowerUp_mm, upperUp_mm }: Item): number => upperUp_mm - lowerUp_mm;
-const slope = (item: Item): number => along_mm(item) / rise_mm(item);
-const lowerAhead = ({ lowerAhead_mm }: Item): number => si(lowerAhead_mm, 'mm');
-
-/** `12 mm ahead of the wheel centre`, `12 mm behind the wheel centre`. */
-const fromCentre = (ahead_mm: number): Phrase =>
-  phrase`${mm(Math.abs(ahead_mm))} ${countedFrom(sign(ahead_mm, QUANTITIES.trail), 'the wheel centre')}`;
+const slope = (item: PivotsAlong): number => along_mm(item) / rise_mm(item);
+const lowerAhead = ({ lowerAhead_mm }: PivotsAlong): number => si(lowerAhead_mm, 'mm');
 
 /** From two pivots down the axis to the road, and along to the contact centre. */
-export const trailFromPivots: Kind<Item> = {
+export const trailFromPivots: Kind<PivotsAlong> = {
   id: 'trail-from-pivots',
   version: 1,
   title: 'Down the axis, seen from the side',
@@ -59,7 +46,7 @@ export const trailFromPivots: Kind<Item> = {
       hint: () =>
         phrase`Between the pivots: how far along the car, how far up? Mind on which side of the wheel centre each one sits.`,
       slips: [
-        ...angleSlips<Item>({
+        ...angleSlips<PivotsAlong>({
           angle: 'caster angle',
           across: 'the step along the car',
           up: 'the step up',
@@ -91,21 +78,7 @@ export const trailFromPivots: Kind<Item> = {
       },
       hint: () =>
         phrase`The same slant goes on below the lower pivot. How much height is left from there down to the road?`,
-      slips: [
-        ...tangentSlips<Item>({
-          angle: 'caster',
-          up: 'height of the lower pivot',
-          length: ({ lowerUp_mm }) => si(lowerUp_mm, 'mm'),
-          size: (_item, earlier) => step(earlier, 0),
-        }),
-        {
-          id: 'from-the-upper-pivot',
-          confuses: 'height of the upper pivot',
-          value: ({ upperUp_mm }, earlier) => si(upperUp_mm, 'mm') * Math.tan(step(earlier, 0)),
-          text: () =>
-            phrase`That uses the height of the upper pivot, and so is the way along from the upper pivot to the road. Below the lower pivot only its own height is left.`,
-        },
-      ],
+      slips: [...belowPivotSlips({ angle: 'caster', way: 'along' })],
       solution: ({ lowerUp_mm }, earlier, value) =>
         phrase`The height of the lower pivot times the tangent: ${mm(lowerUp_mm)} · tan ${rounded(step(earlier, 0), 'deg', 2)} = ${computed(value, 'length')}. Upward the axis leans rearward, so downward it goes forward.`,
     },
