@@ -1,6 +1,6 @@
 import { contactCentre, heading, type Corner } from './corner.ts';
 import { rotation, turned, turnedAbout } from './rotation.ts';
-import { dot } from './vector.ts';
+import type { Vector } from './vector.ts';
 
 /**
  * The corner with its carrier turned about the steering axis by θ. The body stays: the axis and the
@@ -27,11 +27,12 @@ export function steered(corner: Corner, angle: number): Corner {
  * Road-wheel steer: how far the wheel's heading has turned in plan between two positions of one
  * corner, in radians; positive to the left.
  */
-export function steerBetween(ahead: Corner, now: Corner): number {
-  const before = heading(ahead);
-  const after = heading(now);
-  return Math.atan2(before.x * after.y - before.y * after.x, dot(before, after));
-}
+export const steerBetween = (ahead: Corner, now: Corner): number =>
+  turnInPlan(heading(ahead), heading(now));
+
+/** How far one level direction is turned from another, in radians; positive to the left. */
+export const turnInPlan = (from: Vector, to: Vector): number =>
+  Math.atan2(from.x * to.y - from.y * to.x, from.x * to.x + from.y * to.y);
 
 /** Lift: how far the contact centre has moved down relative to the body, in metres; positive raises that corner of the car. */
 export const liftBetween = (ahead: Corner, now: Corner): number =>

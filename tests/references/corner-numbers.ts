@@ -2,7 +2,7 @@ import { momentOf } from '#core/action.ts';
 import { stanceOf, type Corner, type Stance } from '#core/corner.ts';
 import { measure, type Geometry } from '#core/geometry.ts';
 import { actionOn, type LoadCase } from '#core/load-cases.ts';
-import { liftBetween, steerBetween, steered } from '#core/steering.ts';
+import { steered, turnInPlan } from '#core/steering.ts';
 
 /** What a corner and its loads come to, whoever computes it: metres, radians and N·m. */
 export interface CornerNumbers {
@@ -35,15 +35,16 @@ export type CornerCalculation = (
 /** The numbers as the core finds them. */
 export const coreNumbers: CornerCalculation = (corner, angle, loads) => {
   const now = steered(corner, angle);
-  const stance = stanceOf(now);
+  const before = stanceOf(corner);
+  const after = stanceOf(now);
   return {
-    geometry: measure(corner),
+    geometry: measure(corner, before),
     steered: {
-      ...measure(now, stance),
-      steer: steerBetween(corner, now),
-      lift: liftBetween(corner, now),
+      ...measure(now, after),
+      steer: turnInPlan(before.ahead, after.ahead),
+      lift: before.contact.z - after.contact.z,
     },
-    moments: momentsOf(now, stance, loads),
+    moments: momentsOf(now, after, loads),
   };
 };
 
