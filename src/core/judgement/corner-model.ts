@@ -10,6 +10,7 @@ import type { CarSetup } from './bench-setup.ts';
 import { cornerOfValues } from './corner-of-values.ts';
 import { fixingOf } from './fit-car.ts';
 import type { BenchCorner, Values } from './fitted-car.ts';
+import { dutyUnder, hubOfValues } from './hub-of-values.ts';
 
 /** Of the circle that a row’s balls run on; drawn only. Source: common practice, no source. */
 const PITCH_DIAMETER_mm = 56;
@@ -39,7 +40,6 @@ export function cornerModels(
 ): Sides<CornerModel> {
   const value: Values = (id) => known[id].value;
   const corner = cornerOfValues(car, value);
-  const { hub, duty } = car.hub;
   const parts: Omit<CornerModel, 'corner'> = {
     anatomy: anatomyOf(car, value, suspension),
     gear: {
@@ -48,8 +48,8 @@ export function cornerModels(
       assist: value('assist'),
     },
     bearing: {
-      hub: { ...hub, loadLineOffset: value('loadLineOffset_mm'), spread: value('spread_mm') },
-      duty,
+      hub: hubOfValues(car, value, 0) ?? car.hub.hub,
+      duty: dutyUnder(car, value('wheelLoad_N')),
     },
     rollingRadius: (value('rollingRatio') * outerDiameter(car.tyre)) / (2 * Math.PI),
     fixing: car.fixing ? { ...car.fixing, reach: value('reach_mm') } : fixingOf(USUAL_FIXING),

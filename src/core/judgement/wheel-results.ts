@@ -1,7 +1,6 @@
 import { momentOf } from '../action.ts';
-import { hubLoads, type Hub } from '../bearing/hub.ts';
-import { rateHub, type DutyPhase, type HubRating } from '../bearing/hub-rating.ts';
-import { bearingRow, type Row } from '../bearing/row.ts';
+import { hubLoads } from '../bearing/hub.ts';
+import { rateHub, type HubRating } from '../bearing/hub-rating.ts';
 import { wheelShift, type Change } from '../change.ts';
 import { stanceOf } from '../corner.ts';
 import { engagement, usualEngagement } from '../fastening/engagement.ts';
@@ -15,6 +14,7 @@ import { toSI } from '../units/convert.ts';
 import { vector } from '../vector.ts';
 import { weightOf } from '../weight.ts';
 import type { BenchCorner, FittedCar, Values, WheelChange } from './fitted-car.ts';
+import { dutyUnder, hubOfValues } from './hub-of-values.ts';
 import type { JUDGED, JudgedId } from './judged-quantities.ts';
 import { growth } from './made-change.ts';
 import { STANDARD_LOADS } from './standard-loads.ts';
@@ -70,7 +70,7 @@ function moments({ driven }: FittedCar, value: Values, { corner }: JudgedWheel) 
 
 function bearing(car: FittedCar, value: Values, { corner, made, change }: JudgedWheel) {
   const load = value('wheelLoad_N');
-  const hub = hubOf(car, value, wheelShift(made));
+  const hub = hubOfValues(car, value, wheelShift(made));
   if (hub === undefined || !(load >= 0)) return NO_BEARING;
   const { loadedRadius } = corner;
   const { radial } = hubLoads(hub, { vertical: load, inward: 0 }, loadedRadius);
@@ -102,38 +102,6 @@ const NO_BEARING = {
   inboardLife: NaN,
   hubLife: NaN,
 } as const;
-
-function hubOf({ hub: { hub } }: FittedCar, value: Values, shift: number): Hub | undefined {
-  const rating = value('rowRating_N');
-  if (!(rating > 0)) return undefined;
-  const angle = value('contactAngle_deg');
-  const row = ({ kind, dynamicRating, contactAngle }: Row): Row | undefined => {
-    const now = bearingRow(
-      kind,
-      rating * (dynamicRating / hub.outboard.dynamicRating),
-      angle + contactAngle - hub.outboard.contactAngle,
-    );
-    return now.ok ? now.value : undefined;
-  };
-  const outboard = row(hub.outboard);
-  const inboard = hub.inboard === hub.outboard ? outboard : row(hub.inboard);
-  const spread = value('spread_mm');
-  if (outboard === undefined || inboard === undefined || !(spread > 0)) return undefined;
-  return {
-    loadLineOffset: value('loadLineOffset_mm') + shift,
-    spread,
-    outboard,
-    inboard,
-  };
-}
-
-/** The car’s duty cycle under another wheel load: every load of it in proportion. */
-const dutyUnder = ({ hub, dutyLoad }: FittedCar, load: number): readonly DutyPhase[] =>
-  hub.duty.map(({ share, vertical, inward }) => ({
-    share,
-    vertical: (vertical * load) / dutyLoad,
-    inward: (inward * load) / dutyLoad,
-  }));
 
 function room(car: FittedCar, value: Values, { corner, change }: JudgedWheel) {
   const rimWidth = change.rimWidth ?? value('rimWidth_in');
