@@ -152,7 +152,7 @@ export const INPUTS = {
     name: 'by how much power steering divides the torque',
     unit: 'ratio',
     group: 'steering',
-    tool: 'maker’s data',
+    tool: 'maker’s data, or a spring balance at the rim, standing, engine off and running',
     least: 0.1,
     most: 1000,
   },

@@ -1,14 +1,14 @@
-import type { CornerModel } from '#core/car/car.ts';
-import { valueText, type UnitSystem } from '#core/display.ts';
-import { inputAbout, type InputId } from '#core/judgement/inputs.ts';
+import type { InputId } from '#core/judgement/inputs.ts';
 import type { QuantityId } from '#core/quantities.ts';
 import { cornerScene, type PartName } from '../corner/corner-scene.ts';
 import { paperUnit } from '../corner/measure-place.ts';
+import { path } from '../corner/sketch.ts';
 import type { Closeness } from '../corner/windows.ts';
-import type { Mark, Scene } from '../marks.ts';
+import type { Mark } from '../marks.ts';
 import { point, type View } from '../plane.ts';
 import { AS_IT_STANDS } from '../setting.ts';
 import { cornerPlaces, type CornerPlaces } from './corner-places.ts';
+import { across, label, upright, type InputDrawing, type InputLook } from './input-drawing.ts';
 import { plumbLine, straightedge } from './tools.ts';
 
 /** How an input is shown: in which view, how close, and what of the corner is named or dimensioned besides. */
@@ -23,13 +23,14 @@ const FRONT: Showing = { view: 'front', closeness: 'whole' };
 const SIDE: Showing = { view: 'side', closeness: 'whole' };
 const HUB: Showing = { view: 'front', closeness: 'hub' };
 
-/** The inputs that a picture tells more of than words. */
+/** The inputs that are measured on one corner, seen from the front or from the side. */
 const SHOWN = {
   hubUp_mm: FRONT,
   halfRim_mm: HUB,
   rimWidth_in: HUB,
   inset_mm: HUB,
   camber_deg: { ...FRONT, measures: ['camber'] },
+  camberSet_deg: { ...FRONT, measures: ['camber'] },
   caster_deg: { ...SIDE, measures: ['caster'], names: ['axis'] },
   inclination_deg: { ...FRONT, measures: ['inclination'], names: ['axis'] },
   lowerIn_mm: { ...FRONT, names: ['lower'] },
@@ -38,22 +39,23 @@ const SHOWN = {
   upperUp_mm: { ...FRONT, names: ['upper'] },
   lowerAhead_mm: { ...SIDE, names: ['lower'] },
   upperAhead_mm: { ...SIDE, names: ['upper'] },
-  loadLineOffset_mm: HUB,
 } as const satisfies Partial<Record<InputId, Showing>>;
 
-export type PicturedInput = keyof typeof SHOWN;
+export type CornerInput = keyof typeof SHOWN;
 
-export const isPictured = (id: InputId): id is PicturedInput => Object.hasOwn(SHOWN, id);
+const SEEN = {
+  front: 'One front corner of the car from the front.',
+  side: 'One front corner of the car from the side.',
+  top: 'One front corner of the car from above.',
+} as const;
 
 /** A front corner of the car with one of its inputs dimensioned: from where to where it is measured. */
-export function inputScene(
-  model: CornerModel,
-  id: PicturedInput,
-  value: number,
-  units: UnitSystem,
-): Scene {
+export function cornerInput(
+  id: CornerInput,
+  { model, value, text, units }: InputLook,
+): InputDrawing {
   const { view, closeness, measures = [], names = [] }: Showing = SHOWN[id];
-  const scene = cornerScene(model, AS_IT_STANDS, {
+  const { window, marks } = cornerScene(model, AS_IT_STANDS, {
     view,
     closeness,
     measures,
@@ -61,71 +63,57 @@ export function inputScene(
     handles: [],
     units,
   });
-  const { name, tool } = inputAbout(id);
-  const places = cornerPlaces(model, view, paperUnit(scene.window));
-  const text = valueText(value, inputAbout(id).unit === 'deg' ? 'angle' : 'length', units);
+  const places = cornerPlaces(model, view, paperUnit(window));
   return {
-    ...scene,
-    title: `What to measure: ${name}`,
-    description: `One front corner of the car. Dimensioned: ${name}, ${text} as it is now; found out with: ${tool}.`,
-    marks: [...scene.marks, ...dimensionsOf(id, places, text)],
+    seen: SEEN[view],
+    window,
+    marks: [...marks, ...dimensionsOf(id, places, value, text)],
   };
 }
 
 /** The input between the two places that it is measured between; angles have their drawing in the corner’s own. */
-function dimensionsOf(id: PicturedInput, places: CornerPlaces, text: string): Mark[] {
+function dimensionsOf(id: CornerInput, places: CornerPlaces, value: number, text: string): Mark[] {
   const { unit, floor, centre, lower, upper, rim, out } = places;
-  const { rimWidth, inset, loadLineOffset } = places.anatomy;
-  const across = (from: number, to: number, up: number, foot: number): Mark[] => [
-    {
-      ...DIMENSION,
-      from: point(from, up),
-      to: point(to, up),
-      fromFoot: point(from, foot),
-      toFoot: point(to, foot),
-      text,
-    },
+  const { rimWidth, inset } = places.anatomy;
+  const level = (from: number, to: number, up: number, foot: number): Mark[] => [
+    across(point(from, up), point(to, up), foot, text),
   ];
-  const upright = (at: number, up: number, foot: number): Mark[] => [
-    {
-      ...DIMENSION,
-      from: point(at, floor),
-      to: point(at, up),
-      fromFoot: point(foot, floor),
-      toFoot: point(foot, up),
-      text,
-    },
+  const fromFloor = (at: number, up: number, foot: number): Mark[] => [
+    upright(point(at, floor), point(at, up), foot, text),
   ];
-  const onFloor = (from: number, to: number): Mark[] => across(from, to, floor, floor - 26 * unit);
+  const onFloor = (from: number, to: number): Mark[] => level(from, to, floor, floor - 26 * unit);
   const atHub = (from: number, to: number): Mark[] =>
-    across(from, to, centre.up, centre.up + 70 * unit);
+    level(from, to, centre.up, centre.up + 70 * unit);
+  /** The rim’s outer edge, as far outboard of a place as is entered: a flange’s thickness past what is drawn. */
+  const rimLine = (from: number): number => from + out * 1000 * value;
   switch (id) {
     case 'hubUp_mm':
-      return upright(centre.across, centre.up, rim + 40 * unit * out);
+      return fromFloor(centre.across, centre.up, rim + 40 * unit * out);
     case 'halfRim_mm':
-      return [...straightedge(rim, centre.up, unit), ...atHub(centre.across, rim)];
+      return [
+        ...straightedge(rimLine(centre.across), centre.up, unit),
+        ...atHub(centre.across, rimLine(centre.across)),
+      ];
     case 'rimWidth_in':
       return atHub(centre.across - rimWidth / 2, centre.across + rimWidth / 2);
     case 'inset_mm':
       return atHub(centre.across, centre.across + out * inset);
-    case 'loadLineOffset_mm':
-      return atHub(centre.across, centre.across - out * loadLineOffset);
     case 'lowerIn_mm':
       return [
-        ...plumbLine('rim', point(rim, centre.up), floor, unit),
+        ...plumbLine('rim', point(rimLine(lower.across), centre.up), floor, unit),
         ...plumbLine('lower', lower, floor, unit),
-        ...onFloor(rim, lower.across),
+        ...onFloor(rimLine(lower.across), lower.across),
       ];
     case 'upperIn_mm':
       return [
-        ...plumbLine('rim', point(rim, centre.up), floor, unit),
+        ...plumbLine('rim', point(rimLine(upper.across), centre.up), floor, unit),
         ...plumbLine('upper', upper, floor, unit),
-        ...onFloor(rim, upper.across),
+        ...onFloor(rimLine(upper.across), upper.across),
       ];
     case 'lowerUp_mm':
-      return upright(lower.across, lower.up, lower.across - 60 * out);
+      return fromFloor(lower.across, lower.up, lower.across - 60 * out);
     case 'upperUp_mm':
-      return upright(upper.across, upper.up, upper.across - 60 * out);
+      return fromFloor(upper.across, upper.up, upper.across - 60 * out);
     case 'lowerAhead_mm':
       return [
         ...plumbLine('lower', lower, floor, unit),
@@ -138,6 +126,8 @@ function dimensionsOf(id: PicturedInput, places: CornerPlaces, text: string): Ma
         ...plumbLine('centre', centre, floor, unit),
         ...onFloor(centre.across, upper.across),
       ];
+    case 'camberSet_deg':
+      return setBeside(places, value, text);
     case 'camber_deg':
     case 'caster_deg':
     case 'inclination_deg':
@@ -145,4 +135,17 @@ function dimensionsOf(id: PicturedInput, places: CornerPlaces, text: string): Ma
   }
 }
 
-const DIMENSION = { kind: 'dimension', key: 'input', role: 'guide' } as const;
+/** Where the wheel would stand at the camber that was to be set, dashed, beside how it stands. */
+function setBeside(
+  { unit, floor, centre, out }: CornerPlaces,
+  value: number,
+  text: string,
+): Mark[] {
+  const reach = 2 * (centre.up - floor);
+  const top = point(centre.across - out * (reach / 2) * Math.tan(value), floor + reach);
+  const foot = point(centre.across + out * (reach / 2) * Math.tan(value), floor);
+  return [
+    path([foot, top], { key: 'as-marked', role: 'wheel', line: 'hidden', closed: false }),
+    label('input', point(top.across, top.up - 20 * unit), `set ${text} beside its mark`),
+  ];
+}

@@ -1,3 +1,4 @@
+import { capital } from '#core/capital.ts';
 import { sizeText } from '#core/display.ts';
 import { quantity, type QuantityId } from '#core/quantities.ts';
 import type { Standing } from '../corner/standing.ts';
@@ -100,5 +101,3 @@ function bar(
 /** Names stand in line with their bars, so it matters which letters they are made of. */
 const nameWidth = (text: string): number =>
   Array.from(text).reduce((sum, letter) => sum + (/[ ’fijlrt]/.test(letter) ? 3.8 : 6.5), 0);
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
