@@ -95,6 +95,12 @@ export class Bench {
     this.#changed();
   }
 
+  /** Takes over what stands elsewhere, as one step: undo brings back what has stood here. */
+  takeOver({ document, typed }: Pick<Bench, 'document' | 'typed'>): void {
+    this.#typed = typed;
+    this.change(() => document);
+  }
+
   changeCar(change: Partial<BenchCarDocument>, run?: string): void {
     this.change((document) => ({ ...document, car: { ...document.car, ...change } }), run);
   }

@@ -17,6 +17,10 @@ export const readName =
 export const CAR_NAME_LETTERS = 80;
 export const VARIANT_NAME_LETTERS = 60;
 
+/** A car’s name with something after it, as long as names may be. */
+export const namedAfter = (name: string, more: string): string =>
+  name.slice(0, CAR_NAME_LETTERS - more.length) + more;
+
 /** A tyre as it is marked on its sidewall. */
 export function readTyre(text: string): Outcome<string> {
   const tyre = parseTyre(text, '');

@@ -11,7 +11,13 @@ interface Schema extends DBSchema {
 /** Where the cars of this browser are kept. */
 export interface Shelf {
   readonly records: () => Promise<readonly BenchRecord[]>;
-  readonly put: (record: BenchRecord) => Promise<void>;
+  /**
+   * Puts a record in the place of the one that was last seen there. Where another one has come there since, it is left, and
+   * given back.
+   *
+   * @param seen when the record was written that is known to be there; left out, nothing has been there
+   */
+  readonly put: (record: BenchRecord, seen: number | undefined) => Promise<BenchRecord | undefined>;
   readonly remove: (id: string) => Promise<void>;
 }
 
@@ -30,8 +36,13 @@ export async function openShelf(): Promise<Shelf> {
   return {
     // What is no record of ours stays where it is, and is not shown.
     records: async () => (await database.getAll(STORE)).filter(isBenchRecord),
-    put: async (record) => {
-      await database.put(STORE, record, record.id);
+    put: async (record, seen) => {
+      const write = database.transaction(STORE, 'readwrite');
+      const there = await write.store.get(record.id);
+      const foreign = isBenchRecord(there) && there.at !== seen ? there : undefined;
+      if (foreign === undefined) await write.store.put(record, record.id);
+      await write.done;
+      return foreign;
     },
     remove: (id) => database.delete(STORE, id),
   };
