@@ -1,6 +1,9 @@
 import { failure, success, type Outcome } from '#core/fault.ts';
 import { benchIn, hasBench } from '#core/judgement/bench-link.ts';
 import type { BenchDocument, WheelChangeDocument } from '#core/judgement/bench-document.ts';
+import { designation } from '#core/tyre/designation.ts';
+import { nearestSize } from '#core/tyre/nearest-size.ts';
+import { parseTyre } from '#core/tyre/parse-tyre.ts';
 import { withoutAbsent } from '#core/document/without-absent.ts';
 import { fromSI, toSI } from '#core/units/convert.ts';
 import { readSettingText } from '#scenes/setting-text.ts';
@@ -33,11 +36,26 @@ export function askedIn(
 /** The car with what a figure’s setting does to its wheels as a change; what driving does comes and goes, and is left out. */
 function withSetting(document: BenchDocument, setting: Setting): BenchDocument {
   const change = changeOf(document, setting);
-  if (Object.keys(change).length === 0) return document;
-  return { ...document, variants: [{ name: 'As in the figure', both: change }] };
+  const tyreName =
+    setting.radius === 0
+      ? 'As in the figure'
+      : change.tyre === undefined
+        ? 'As in the figure, but for the tyre: no size is so near'
+        : 'As in the figure, with the nearest size of tyre';
+  if (Object.keys(change).length === 0 && setting.radius === 0) return document;
+  return { ...document, variants: [{ name: tyreName, both: change }] };
 }
 
-function changeOf({ car }: BenchDocument, setting: Setting): WheelChangeDocument {
+/** The bench goes by what is marked on a tyre: the size that comes nearest to the radius of the figure; none where it is the car’s. */
+function tyreOf({ car }: BenchDocument, { radius }: Setting): string | undefined {
+  const own = parseTyre(car.tyre);
+  if (radius === 0 || !own.ok) return undefined;
+  const size = nearestSize(own.value, 1 + radius / car.corner.wheel.loadedRadius_mm);
+  return size === own.value ? undefined : designation(size);
+}
+
+function changeOf(document: BenchDocument, setting: Setting): WheelChangeDocument {
+  const { car } = document;
   const { spacer, inset, wheelWidth, camberAtTop, camberAtCarrier } = setting;
   const own = (id: 'inset_mm' | 'rimWidth_in'): number => car.values[id]?.value ?? 0;
   const otherWheel = inset !== 0 || wheelWidth !== 0;
@@ -45,6 +63,7 @@ function changeOf({ car }: BenchDocument, setting: Setting): WheelChangeDocument
     spacer_mm: spacer > 0 ? spacer : undefined,
     // A spacer of less than nothing is a wheel of more inset.
     inset_mm: otherWheel || spacer < 0 ? own('inset_mm') + inset - Math.min(0, spacer) : undefined,
+    tyre: tyreOf(document, setting),
     rimWidth_in: wheelWidth === 0 ? undefined : own('rimWidth_in') + inInches(wheelWidth),
     camberAtUpperPivot_deg: camberAtTop === 0 ? undefined : camberAtTop,
     camberAtCarrier_deg: camberAtCarrier === 0 ? undefined : camberAtCarrier,
