@@ -1,4 +1,5 @@
 import type { Sides } from '../axle.ts';
+import { writeShortest } from '../write-number.ts';
 import type { FittedCar, WheelChange } from './fitted-car.ts';
 
 /** What kind of work a change is. */
@@ -136,6 +137,15 @@ export function notJudged(
     said.push('How far the threads hold: what holds the wheels has not been entered.');
   if ([left, right].some((change) => (change.tyre ?? tyre).loadIndex === undefined))
     said.push('Whether the tyres may carry the load: a load index is missing behind the size.');
+  const rims = [left, right].flatMap(({ tyre: other, inset }) =>
+    other !== undefined && inset === undefined && other.rimCode !== tyre.rimCode
+      ? [other.rimCode]
+      : [],
+  );
+  if (rims[0] !== undefined)
+    said.push(
+      `The other wheel that a tyre for rims of ${writeShortest(rims[0])} inches needs: its inset has not been entered, and is taken as that of the wheel now.`,
+    );
   if (!driven) said.push('Driving through the front wheels: this car drives its rear ones.');
   return said;
 }

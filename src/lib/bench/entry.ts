@@ -23,6 +23,9 @@ export type Entry =
 /** Digits that survive the way to another unit and back: more would show what rounding in binary leaves. */
 const DIGITS = 12;
 
+/** Five minutes of arc are 0.0833…°: a field shows so many decimals of a degree, the document keeps them all. */
+const ANGLE_DECIMALS = 4;
+
 /** The unit that a field shows: the document’s, or its American counterpart. */
 export function shownUnit(unit: UnitName, system: UnitSystem): UnitName {
   if (system === 'metric') return unit;
@@ -51,7 +54,8 @@ export function readEntry(text: string, scale: EntryScale, system: UnitSystem): 
 /** A number of the document as its field shows it; without its unit. */
 export function entryText(value: number, unit: UnitName, system: UnitSystem): string {
   const shown = shownUnit(unit, system);
-  return writeShortest(shown === unit ? value : inUnit(value, unit, shown));
+  if (shown !== unit) return writeShortest(inUnit(value, unit, shown));
+  return writeShortest(unit === 'deg' ? Number(value.toFixed(ANGLE_DECIMALS)) : value);
 }
 
 /** A number of the document with its unit: `12 mm`. */

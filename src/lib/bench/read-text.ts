@@ -1,4 +1,5 @@
 import { failure, success, type Outcome } from '#core/fault.ts';
+import { designation } from '#core/tyre/designation.ts';
 import { parseTyre } from '#core/tyre/parse-tyre.ts';
 
 /** A name of so many letters at most; a car and a change have to be called something. */
@@ -21,10 +22,10 @@ export const VARIANT_NAME_LETTERS = 60;
 export const namedAfter = (name: string, more: string): string =>
   name.slice(0, CAR_NAME_LETTERS - more.length) + more;
 
-/** A tyre as it is marked on its sidewall. */
+/** A tyre as it is marked on its sidewall, written as tables have it: `205/55 R16 91V`. */
 export function readTyre(text: string): Outcome<string> {
   const tyre = parseTyre(text, '');
-  return tyre.ok ? success(text.trim()) : tyre;
+  return tyre.ok ? success(designation(tyre.value)) : tyre;
 }
 
 /** The same where nothing typed means that the tyre stays. */

@@ -32,3 +32,12 @@ test('a number is shown as it was typed, and in inches where these are shown', (
   expect(entryText(254, 'mm', 'us')).toBe('10');
   expect(withUnit(-1.5, 'deg', 'metric')).toBe('−1.5°');
 });
+
+test('an angle typed in minutes is kept as it is, and shown to four decimals', () => {
+  const angle = { unit: 'deg', least: -30, most: 30 } as const;
+  const read = readEntry('0°05’', angle, 'metric');
+  // Worked by hand: five of sixty minutes.
+  expect(read.kind === 'number' ? read.value : NaN).toBeCloseTo(5 / 60, 9);
+  expect(entryText(5 / 60, 'deg', 'metric')).toBe('0.0833');
+  expect(entryText(-1.25, 'deg', 'metric')).toBe('−1.25');
+});
