@@ -20,11 +20,12 @@ test('beside every number that is asked for stands a picture: from where to wher
   for (const [i, { title, inputs }] of INPUT_STEPS.entries()) {
     const stop = page.locator('details', { has: page.getByText(title, { exact: true }) }).first();
     if (i > 0) await stop.locator('> summary').press('Enter');
-    for (const id of inputs('sheet')) {
+    for (const [j, id] of inputs('sheet').entries()) {
       const field = stop.locator(`[data-input="${id}"]`);
       const how = field.locator('summary', { hasText: 'How to measure it' });
       expect((await how.boundingBox())?.height).toBeGreaterThanOrEqual(44);
-      if ((await field.locator('details[open]').count()) === 0) {
+      // The first one of a stop stands open.
+      if (j > 0) {
         await how.focus();
         await page.keyboard.press('Enter');
       }
