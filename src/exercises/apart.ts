@@ -35,13 +35,12 @@ export function wellApart(
     if (comparable && !apart(Math.abs(answer), Math.abs(given.si), FROM_GIVEN * tolerance))
       return false;
   }
-  let before = 0;
-  for (const slip of slips) {
+  for (let i = 0; i < slips.length; i++) {
+    const slip = slips[i] ?? NaN;
     if (!apart(answer, slip, FROM_ANSWER * tolerance)) return false;
-    for (let i = 0; i < before; i++) {
-      if (!apart(slips[i] ?? NaN, slip, FROM_SLIP * tolerance)) return false;
+    for (let before = 0; before < i; before++) {
+      if (!apart(slips[before] ?? NaN, slip, FROM_SLIP * tolerance)) return false;
     }
-    before += 1;
   }
   return true;
 }

@@ -5,7 +5,7 @@ import type { Earlier, Kind, Part, Slip } from './kind.ts';
 import type { Phrase } from './phrase.ts';
 import type { Picture } from './pictures/picture.ts';
 import { randomOf } from './random.ts';
-import { reckon } from './reckon.ts';
+import { reckon, type Reckoned } from './reckon.ts';
 
 /** A wrong road of a drawn exercise, and where it ends. */
 export interface DrawnSlip {
@@ -15,7 +15,7 @@ export interface DrawnSlip {
   /** Where it ends for somebody whose earlier values are these. */
   readonly follow: (earlier: Earlier) => number;
   readonly text: () => Phrase;
-  readonly picture?: () => Picture;
+  readonly picture?: (() => Picture) | undefined;
 }
 
 /** What does not hang on the item, but for the form: that comes with the options or the scale of the item. */
@@ -29,7 +29,8 @@ export interface DrawnPart {
   readonly definition: Definition;
   readonly answer: number;
   readonly tolerance: number;
-  readonly slips: readonly DrawnSlip[];
+  /** Its known wrong roads, made when somebody asks for them. */
+  readonly slips: () => readonly DrawnSlip[];
   /** What this part comes to for somebody whose earlier values are these. */
   readonly follow: (earlier: Earlier) => number;
   readonly solution: () => Phrase;
@@ -47,9 +48,9 @@ export interface Exercise {
   readonly question: () => Phrase;
   readonly parts: readonly DrawnPart[];
   /** What stands beside the question. */
-  readonly picture?: () => Picture;
+  readonly picture?: (() => Picture) | undefined;
   /** What stands beside the worked solution. */
-  readonly solved?: () => Picture;
+  readonly solved?: (() => Picture) | undefined;
   /** Equal for exercises of a kind that are equally hard: the item's pattern and the signs of the answers. */
   readonly signature: () => string;
   /** How many items were drawn until one kept its distances, this one included. */
@@ -88,8 +89,8 @@ export function drawExercise<Item extends object>(kind: Kind<Item>, seed: string
       givens,
       question: () => kind.question(item),
       parts,
-      ...(kind.picture && { picture: pictureOf(kind.picture, item) }),
-      ...(kind.solved && { solved: pictureOf(kind.solved, item) }),
+      picture: kind.picture && pictureOf(kind.picture, item),
+      solved: kind.solved && pictureOf(kind.solved, item),
       signature: () => [kind.pattern?.(item), ...parts.map(signOf)].filter(Boolean).join(' '),
       draws: round + 1,
     };
@@ -102,25 +103,34 @@ function drawnParts<Item>(
   item: Item,
   givens: readonly Given[],
 ): readonly DrawnPart[] | undefined {
-  const reckoned = reckon(parts, item, givens);
-  if (!reckoned) return undefined;
-  const answers = reckoned.map(({ answer }) => answer);
-  return parts.map((part, index) => {
-    const { answer = NaN, tolerance = NaN, slipValues = [] } = reckoned[index] ?? {};
-    const form = part.form && drawnForm(part.form, item, answers.slice(0, index));
-    const earlier = answers.slice(0, index);
-    const slips = part.slips.map((slip, i) => drawnSlip(slip, item, slipValues[i] ?? NaN));
-    return {
-      definition: definitionOf(part, form),
-      answer,
-      tolerance,
-      // What a list does not have in this item, nobody can choose.
-      slips: isList(form) ? slips.filter(({ value }) => !Number.isNaN(value)) : slips,
-      follow: (own) => part.value(item, own),
-      solution: () => part.solution(item, earlier, answer),
-      hint: () => part.hint(item),
-    };
-  });
+  return reckon(parts, item, givens)?.map((numbers) => drawnPart(numbers, item));
+}
+
+function drawnPart<Item>(
+  { part, earlier, answer, tolerance, slipValues }: Reckoned<Item>,
+  item: Item,
+): DrawnPart {
+  const form = part.form && drawnForm(part.form, item, earlier);
+  let slips: readonly DrawnSlip[] | undefined;
+  return {
+    definition: definitionOf(part, form),
+    answer,
+    tolerance,
+    slips: () => (slips ??= drawnSlips(part, item, slipValues)),
+    follow: (own) => part.value(item, own),
+    solution: () => part.solution(item, earlier, answer),
+    hint: () => part.hint(item),
+  };
+}
+
+function drawnSlips<Item>(
+  { slips, form }: Part<Item>,
+  item: Item,
+  values: readonly number[],
+): readonly DrawnSlip[] {
+  const drawn = slips.map((slip, i) => drawnSlip(slip, item, values[i] ?? NaN));
+  // What a list does not have in this item, nobody can choose.
+  return form && form.kind !== 'set' ? drawn.filter(({ value }) => !Number.isNaN(value)) : drawn;
 }
 
 function definitionOf<Item>(part: Part<Item>, form: DrawnForm | undefined): Definition {
@@ -137,7 +147,7 @@ const drawnSlip = <Item>(slip: Slip<Item>, item: Item, value: number): DrawnSlip
   value,
   follow: (own) => slip.value(item, own),
   text: () => slip.text(item),
-  ...(slip.picture && { picture: pictureOf(slip.picture, item) }),
+  picture: slip.picture && pictureOf(slip.picture, item),
 });
 
 /** One character for a part: the sign of its answer, or a dot where the quantity has none. */

@@ -22,12 +22,14 @@ export function givensOf(item: object): readonly Given[] {
 }
 
 /** What was found out about names before: kinds have few, and draw them over and over. */
-const known = new Map<string, UnitName | undefined>();
+const known = new Map<string, UnitName | 'none'>();
 
 function unitAtEnd(name: string): UnitName | undefined {
-  if (!known.has(name)) {
+  let unit = known.get(name);
+  if (unit === undefined) {
     const ending = name.slice(name.lastIndexOf('_') + 1);
-    known.set(name, Object.hasOwn(UNITS, ending) ? (ending as UnitName) : undefined);
+    unit = Object.hasOwn(UNITS, ending) ? (ending as UnitName) : 'none';
+    known.set(name, unit);
   }
-  return known.get(name);
+  return unit === 'none' ? undefined : unit;
 }

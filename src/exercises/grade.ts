@@ -1,7 +1,7 @@
 import type { DrawnPart, DrawnSlip, Exercise } from './exercise.ts';
 import { isList } from './forms/form.ts';
 import { reaches } from './forms/setting.ts';
-import { followed, own, type Entry } from './own-road.ts';
+import { followed, own, ownValue, type Entry } from './own-road.ts';
 import { halfDigit, within, withMargin } from './tolerance.ts';
 
 export { own, type Entry };
@@ -39,32 +39,47 @@ export interface Marks {
  * the learner's own earlier values come to, so a slip costs once; a right later part vouches for parts left out.
  */
 export function grade({ parts }: Exercise, entries: readonly Entry[]): Marks {
-  const road = own(parts, entries, parts.length);
-  const marks = parts.map((part, i) => gradePart(part, entries[i], road.slice(0, i)));
-  const settled = vouched(parts, borneOut(parts, marks.map(followingRightIsRight)));
-  const sum = (pick: (mark: PartMark) => number): number =>
-    settled.reduce((total, mark) => total + pick(mark), 0);
-  return { parts: settled, earned: sum((m) => m.earned), possible: sum((m) => m.possible) };
+  const marks: PartMark[] = [];
+  const road: number[] = [];
+  let isOff = false;
+  for (const part of parts) {
+    const entry = entries[road.length];
+    const mark = gradePart(part, entry, road);
+    // Following on from values that are all right is simply right.
+    marks.push(mark.verdict === 'follow-on' && !isOff ? { ...mark, verdict: 'right' } : mark);
+    isOff ||= mark.verdict === 'slip' || mark.verdict === 'unknown';
+    road.push(ownValue(part, entry, road));
+  }
+  const settled = vouched(parts, borneOut(parts, marks));
+  let earned = 0;
+  let possible = 0;
+  for (const mark of settled) {
+    earned += mark.earned;
+    possible += mark.possible;
+  }
+  return { parts: settled, earned, possible };
 }
 
 /** Grades one entry, given the learner's own values before it (see `own`). */
 export function gradePart(part: DrawnPart, entry: Entry, earlier: readonly number[]): PartMark {
   const possible = part.definition.weight ?? 1;
-  const earns = (verdict: Verdict): PartMark => ({ verdict, earned: possible, possible });
-  const loses = (verdict: Verdict): PartMark => ({ verdict, earned: 0, possible });
-  if (entry === undefined) return loses('missing');
-  if (fits(part, entry)) return earns('right');
-  if (follows(part, entry, earlier)) return earns('follow-on');
+  if (entry === undefined) return { verdict: 'missing', earned: 0, possible };
+  if (fits(part, entry)) return { verdict: 'right', earned: possible, possible };
+  if (follows(part, entry, earlier)) return { verdict: 'follow-on', earned: possible, possible };
   const slip = slipTaken(part, entry, earlier);
-  return slip ? { ...loses('slip'), slip } : loses('unknown');
+  return slip
+    ? { verdict: 'slip', earned: 0, possible, slip }
+    : { verdict: 'unknown', earned: 0, possible };
 }
 
 /** Whether an entry agrees with the answer. Of a setting the core says what it comes to. */
 const fits = ({ tolerance, answer, definition: { form } }: DrawnPart, entry: number): boolean =>
   form?.kind === 'set' ? reaches(form, entry, form.goal) : within(tolerance, entry, answer);
 
-/** Whether an entry is what the learner's own earlier values come to. */
+/** Whether an entry that does not fit is what the learner's own earlier values come to. */
 function follows(part: DrawnPart, entry: number, earlier: readonly number[]): boolean {
+  // Where nothing came before, that is the answer.
+  if (earlier.length === 0) return false;
   const { form } = part.definition;
   if (form?.kind === 'set') return reaches(form, entry, form.target(earlier));
   const value = followed(part, earlier);
@@ -92,28 +107,20 @@ function slipTaken(
   let nearest: DrawnSlip | undefined;
   let least = Infinity;
   const room = Math.max(tolerance, withMargin(halfDigit(definition)));
-  for (const slip of slips) {
-    for (const end of [slip.value, slip.follow(earlier)]) {
-      const miss = Math.abs(entry - end);
-      if (miss < least && within(room, entry, end)) {
-        least = miss;
-        nearest = slip;
-      }
+  const consider = (slip: DrawnSlip, end: number): void => {
+    const miss = Math.abs(entry - end);
+    if (miss < least && within(room, entry, end)) {
+      least = miss;
+      nearest = slip;
     }
+  };
+  for (const slip of slips()) {
+    consider(slip, slip.value);
+    // Where nothing came before, the learner's road is the true one.
+    if (earlier.length > 0) consider(slip, slip.follow(earlier));
   }
   return nearest;
 }
-
-/** Following on from values that are all right is simply right. */
-const followingRightIsRight = (
-  mark: PartMark,
-  index: number,
-  marks: readonly PartMark[],
-): PartMark =>
-  mark.verdict === 'follow-on' &&
-  marks.slice(0, index).every(({ verdict }) => verdict !== 'slip' && verdict !== 'unknown')
-    ? { ...mark, verdict: 'right' }
-    : mark;
 
 /**
  * Takes the marks of what may be a guess: a letter or an order that fits counts only where a number after it is
@@ -140,19 +147,17 @@ function borneOut(parts: readonly DrawnPart[], marks: readonly PartMark[]): read
  * since the last entry.
  */
 function vouched(parts: readonly DrawnPart[], marks: readonly PartMark[]): readonly PartMark[] {
-  const settled: PartMark[] = [];
+  if (!marks.some(({ verdict }) => verdict === 'missing')) return marks;
   let reach: 'none' | 'next' | 'all' = 'none';
-  for (const [i, mark] of [...marks.entries()].toReversed()) {
+  const fromTheEnd = marks.toReversed().map((mark, back): PartMark => {
     const { verdict, possible } = mark;
-    if (verdict === 'missing') {
-      settled.unshift(reach === 'none' ? mark : { verdict: 'implied', earned: possible, possible });
-      continue;
-    }
-    settled.unshift(mark);
+    if (verdict === 'missing')
+      return reach === 'none' ? mark : { verdict: 'implied', earned: possible, possible };
     // A letter may be a guess, and a guess vouches for nobody.
-    if (isList(parts[i]?.definition.form)) continue;
+    if (isList(parts[parts.length - 1 - back]?.definition.form)) return mark;
     if (verdict === 'right') reach = 'all';
     else if (reach !== 'all') reach = verdict === 'follow-on' ? 'next' : 'none';
-  }
-  return settled;
+    return mark;
+  });
+  return fromTheEnd.toReversed();
 }

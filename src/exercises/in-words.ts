@@ -15,8 +15,8 @@ export const shown = (
 ): Figure => (isList(form) ? { figure: written(form, value) } : rounded(value, unit, decimals));
 
 /** The letters of a value: `C`, or `C A D B`. */
-const written = ({ kind, options }: ListForm, value: number): string =>
-  kind === 'order' ? lettersOf(orderOf(value, options.length)) : letterOf(value - 1);
+const written = ({ kind, count }: ListForm, value: number): string =>
+  kind === 'order' ? lettersOf(orderOf(value, count)) : letterOf(value - 1);
 
 /** How near a value has to be, as it is printed; undefined for letters. */
 export function nearEnough({ definition, tolerance }: DrawnPart): Figure | undefined {

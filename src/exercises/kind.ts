@@ -18,7 +18,7 @@ export interface Slip<Item> {
   /** What was done, when that would be right, and what is different here. */
   readonly text: (item: Item) => Phrase;
   /** What was done, drawn: the wrong lever, the figure as it would then stand. Shown once the road was taken. */
-  readonly picture?: (item: Item) => Picture;
+  readonly picture?: ((item: Item) => Picture) | undefined;
 }
 
 /** One thing to be found, on the way or at the end: a number, or what stands for one (see `form`). */
@@ -37,20 +37,20 @@ export interface Part<Item> {
    * Only adds and takes away, or changes a length by a few hundredths, so that no share of the answer is
    * forgiven: it would swallow the slips. `exact` where all terms are printed numbers and nothing has to be rounded.
    */
-  readonly sum?: 'exact' | 'rounded';
+  readonly sum?: 'exact' | 'rounded' | undefined;
   /** Whether a value can be at all (a spacer has a thickness above 0); angles stay below a right angle anyway. */
-  readonly possible?: (value: number) => boolean;
+  readonly possible?: ((value: number) => boolean) | undefined;
   /** How it is answered; absent for a number with its unit and direction. */
-  readonly form?: Form<Item>;
+  readonly form?: Form<Item> | undefined;
   /** What two readings of the same chart may differ by, in SI: half a division of its grid. */
-  readonly readTo?: (item: Item) => number;
+  readonly readTo?: ((item: Item) => number) | undefined;
   readonly slips: readonly Slip<Item>[];
   /** This step of the worked solution, with the numbers of this item; `value` is the step's result. */
   readonly solution: (item: Item, earlier: Earlier, value: number) => Phrase;
   /** A nudge for whoever is stuck; says where to look, not what comes out. */
   readonly hint: (item: Item) => Phrase;
   /** Marks for this part, 1 unless said. */
-  readonly weight?: number;
+  readonly weight?: number | undefined;
 }
 
 /** What an author writes: one file, found by the registry and by its test suite. */
@@ -71,12 +71,12 @@ export interface Kind<Item> {
   /** Whether an item could be a car. That the answers keep clear of nought, givens and slips is seen to elsewhere. */
   readonly sound: (item: Item) => boolean;
   /** What of an item makes it easier or harder than others of its kind, besides the signs of its answers. */
-  readonly pattern?: (item: Item) => string;
+  readonly pattern?: ((item: Item) => string) | undefined;
   readonly question: (item: Item) => Phrase;
   /** What stands beside the question; it shows nothing that is asked for. */
-  readonly picture?: (item: Item) => Picture;
+  readonly picture?: ((item: Item) => Picture) | undefined;
   /** The same with what was asked for, beside the worked solution. */
-  readonly solved?: (item: Item) => Picture;
+  readonly solved?: ((item: Item) => Picture) | undefined;
   /**
    * Each part leads to a later one, so that the last answer vouches for those before it. The last one is a number
    * or a setting: what can be guessed counts only with a number that bears it out.

@@ -67,7 +67,7 @@ export function nudge(
 
 /** The first two neighbours that have changed places: two things to compare, and not yet the whole order. */
 function outOfOrder(form: ListForm, { answer }: DrawnPart, entry: number): string {
-  const count = form.options.length;
+  const { count } = form;
   const right = form.kind === 'order' ? orderOf(answer, count) : [];
   const own = form.kind === 'order' ? orderOf(entry, count) : [];
   for (const [i, place] of own.entries()) {

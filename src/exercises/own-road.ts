@@ -16,10 +16,15 @@ export function own(
   const values: number[] = [];
   for (const part of parts) {
     if (values.length >= index) break;
-    const value = entries[values.length] ?? part.follow(values);
-    values.push(leadsOn(part, value) ? value : part.answer);
+    values.push(ownValue(part, entries[values.length], values));
   }
   return values;
+}
+
+/** The learner's value of one part, given those before it. */
+export function ownValue(part: DrawnPart, entry: Entry, earlier: readonly number[]): number {
+  const value = entry ?? part.follow(earlier);
+  return leadsOn(part, value) ? value : part.answer;
 }
 
 /** What a part comes to on the learner's own road; undefined where that road ends. */

@@ -19,8 +19,7 @@ const utf8 = new TextEncoder();
  * The same text gives the same numbers, on every machine, for ever.
  */
 export function randomOf(text: string): Random {
-  const hash = sha256(bytesOf(text));
-  const view = new DataView(hash.buffer, hash.byteOffset);
+  const view = hashOf(bytesOf(text));
   const state = [view.getInt32(0), view.getInt32(4), view.getInt32(8), view.getInt32(12)];
   const generator = xoroshiro128plusFromState(state);
   const integer = (least: number, most: number): number => uniformInt(generator, least, most);
@@ -29,6 +28,18 @@ export function randomOf(text: string): Random {
     grid: (least, most, step) => integer(Math.round(least / step), Math.round(most / step)) * step,
     pick: (choices) => choices[integer(0, choices.length - 1)] ?? choices[0],
   };
+}
+
+const START = sha256.create();
+const hasher = sha256.create();
+const hash = new Uint8Array(hasher.outputLen);
+const hashed = new DataView(hash.buffer);
+
+/** The SHA-256 of some bytes, until the next one is asked for: hashes are many, and one hasher does for all. */
+function hashOf(bytes: Uint8Array): DataView {
+  START._cloneInto(hasher);
+  hasher.update(bytes).digestInto(hash);
+  return hashed;
 }
 
 /** A text in UTF-8. Seeds are short and hardly ever leave ASCII, where a loop is faster than the encoder. */

@@ -6,7 +6,10 @@ import type { Earlier, Part } from './kind.ts';
 import { ROUNDING_MARGIN, roundingOf, toleranceOf } from './tolerance.ts';
 
 /** The numbers of a part, before anything is written about it. */
-interface Reckoned {
+export interface Reckoned<Item> {
+  readonly part: Part<Item>;
+  /** The answers before this one. */
+  readonly earlier: Earlier;
   readonly answer: number;
   readonly tolerance: number;
   readonly slipValues: readonly number[];
@@ -17,21 +20,23 @@ export function reckon<Item>(
   parts: readonly Part<Item>[],
   item: Item,
   givens: readonly Given[],
-): readonly Reckoned[] | undefined {
-  const reckoned: Reckoned[] = [];
+): readonly Reckoned<Item>[] | undefined {
+  const reckoned: Reckoned<Item>[] = [];
   const answers: number[] = [];
-  // For each part, the answers of somebody who writes that one down rounded.
+  // For each part that is rounded before a later one, the answers of somebody who writes it down so.
   const roads: number[][] = [];
-  for (const [index, part] of parts.entries()) {
-    const answer = part.value(item, answers);
+  for (const part of parts) {
+    const earlier = [...answers];
+    const answer = part.value(item, earlier);
     if (part.form && part.form.kind !== 'set') {
-      const ends = part.slips.map((slip) => slip.value(item, answers));
+      const slipValues = onlyOnce(part.slips.map((slip) => slip.value(item, earlier)));
       for (const road of roads) road.push(part.value(item, road));
-      reckoned.push({ answer, tolerance: LIST_TOLERANCE, slipValues: onlyOnce(ends) });
-      roads.push([...answers, answer]);
+      reckoned.push({ part, earlier, answer, tolerance: LIST_TOLERANCE, slipValues });
       answers.push(answer);
       continue;
     }
+    // Before the roads: slips start from the answer, which kinds may have kept (see forms/kept.ts).
+    const slipValues = part.slips.map((slip) => slip.value(item, earlier));
     const ownRounding = Math.max(roundingOf(part, answer), readingOf(part, item));
     let rounding = ownRounding;
     for (const road of roads) {
@@ -40,12 +45,12 @@ export function reckon<Item>(
       road.push(value);
     }
     const tolerance = part.form
-      ? settingTolerance(drawnSet(part.form, item, answers), answer)
-      : toleranceOf(part, index, answer, rounding);
-    const slipValues = part.slips.map((slip) => slip.value(item, answers));
+      ? settingTolerance(drawnSet(part.form, item, earlier), answer)
+      : toleranceOf(part, earlier.length, answer, rounding);
     if (!wellApart({ answer, tolerance, unit: part.unit }, slipValues, givens)) return undefined;
-    reckoned.push({ answer, tolerance, slipValues });
-    roads.push([...answers, answer + ownRounding]);
+    reckoned.push({ part, earlier, answer, tolerance, slipValues });
+    if (ownRounding > 0 && reckoned.length < parts.length)
+      roads.push([...answers, answer + ownRounding]);
     answers.push(answer);
   }
   return reckoned;

@@ -1,3 +1,4 @@
+import { evenKind } from './even.ts';
 import { drawExercise, type Exercise } from './exercise.ts';
 import type { Kind } from './kind.ts';
 
@@ -181,7 +182,8 @@ export const loadKind = (id: KindId): Promise<ExerciseKind> => LOADERS[id]();
 export const loadKinds = (ids: readonly KindId[] = KIND_IDS): Promise<readonly ExerciseKind[]> =>
   Promise.all(ids.map(loadKind));
 
-function sealed<Item extends object>(kind: Kind<Item>): ExerciseKind {
+function sealed<Item extends object>(written: Kind<Item>): ExerciseKind {
+  const kind = evenKind(written);
   const { id, version, title, lesson, level } = kind;
   return {
     id,

@@ -38,7 +38,7 @@ test('an apprentice reads the first lesson on a phone, predicts, drags, gets an 
   const kind = await loadKind('inclination-from-pivots');
   const { parts } = kind.exercise(FIRST);
   const [across] = parts;
-  const slip = across?.slips.find(({ id }) => id === 'turned-round');
+  const slip = across?.slips().find(({ id }) => id === 'turned-round');
   if (!across || !slip) throw new Error('the exercise has changed its first part');
   const form = page.locator(`form[data-kind="${kind.id}"]`);
   await expect(form).toBeVisible();

@@ -3,7 +3,7 @@ import { CHECKS, faultsOf } from '#exercises/audit/checks.ts';
 import { tryChecks } from '#exercises/audit/check.ts';
 import { figureFaults, figuresOf, type KindFigures } from '#exercises/audit/figures.ts';
 import { simulate, simulationFaults } from '#exercises/audit/simulate.ts';
-import type { DrawnPart, Exercise } from '#exercises/exercise.ts';
+import type { DrawnPart, DrawnSlip, Exercise } from '#exercises/exercise.ts';
 import { isList } from '#exercises/forms/form.ts';
 import { loadKind } from '#exercises/registry.ts';
 import { mm, phrase } from '#exercises/phrase.ts';
@@ -22,8 +22,10 @@ const withPart = (index: number, other: (part: DrawnPart) => Partial<DrawnPart>)
 });
 
 /** The exercise with other things in the first slip of its first part. */
-const withSlip = (other: Partial<DrawnPart['slips'][number]>): Exercise =>
-  withPart(0, ({ slips }) => ({ slips: slips.map((s, i) => (i === 0 ? { ...s, ...other } : s)) }));
+const withSlip = (other: Partial<DrawnSlip>): Exercise =>
+  withPart(0, ({ slips }) => ({
+    slips: () => slips().map((s, i) => (i === 0 ? { ...s, ...other } : s)),
+  }));
 
 const nothing = phrase`Wrong.`;
 
@@ -60,7 +62,7 @@ const PLANTED: Readonly<Record<string, Exercise>> = {
   'no-guessing': endingWithLetter((await loadKind('find-what-moved')).exercise('sound')),
   set: offTheScale((await loadKind('set-load-line')).exercise('sound')),
   noughts: withPart(0, () => ({ answer: 0 })),
-  'four-slips': withPart(0, ({ slips }) => ({ slips: slips.slice(0, 3) })),
+  'four-slips': withPart(0, ({ slips }) => ({ slips: () => slips().slice(0, 3) })),
   'slip-texts': withSlip({ text: () => nothing }),
   sentences: withPart(0, () => ({ hint: () => phrase`Look  here undefined` })),
   sums: withPart(0, () => ({ solution: () => phrase`So ${mm(1)} + ${mm(1)} = ${mm(3)}.` })),

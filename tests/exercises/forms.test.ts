@@ -74,7 +74,7 @@ describe('what may be a guess', () => {
 
   test('earns its mark with a number that is right, or that is a known slip', () => {
     expect(grade(marked, [answer(marked, 0), answer(marked, 1)]).earned).toBe(2);
-    const slip = marked.parts[1]?.slips[0]?.value;
+    const slip = marked.parts[1]?.slips()[0]?.value;
     expect(grade(marked, [answer(marked, 0), slip])).toMatchObject({
       earned: 1,
       parts: [{ verdict: 'right' }, { verdict: 'slip' }],
@@ -87,7 +87,7 @@ describe('what may be a guess', () => {
 
   test('a wrong letter costs itself alone: the length of what was marked follows on', () => {
     const [first, second] = marked.parts;
-    for (const { value } of first?.slips ?? []) {
+    for (const { value } of first?.slips() ?? []) {
       const length = second?.follow([value]);
       expect(grade(marked, [value, length]).parts.map(({ verdict }) => verdict)).toEqual([
         'slip',
@@ -98,7 +98,7 @@ describe('what may be a guess', () => {
 
   test('an order on no known road is told where to begin', () => {
     const [part] = ordered.parts;
-    const known = [part?.answer, ...(part?.slips.map(({ value }) => value) ?? [])];
+    const known = [part?.answer, ...(part?.slips().map(({ value }) => value) ?? [])];
     const strange = Array.from({ length: 24 }, (_, i) => i + 1).find(
       (rank) => !known.includes(rank),
     );
@@ -128,7 +128,7 @@ describe('a setting', () => {
 
   test('follows on from a wrong reading of how things stand', () => {
     const [first] = set.parts;
-    const wrong = first?.slips[0]?.value ?? NaN;
+    const wrong = first?.slips()[0]?.value ?? NaN;
     const marks = grade(set, [wrong, part.follow([wrong])]);
     expect(marks.parts.map(({ verdict }) => verdict)).toEqual(['slip', 'follow-on']);
   });

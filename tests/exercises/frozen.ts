@@ -32,6 +32,8 @@ export function frozenRow({ item, parts }: Exercise): string {
 function frozenPart({ answer, tolerance, slips, definition }: DrawnPart): string {
   // Nine decimals: engines may differ behind them.
   const kept = (value: number): number => Number(fromSI(value, definition.unit).toFixed(9)) + 0;
-  const ends = slips.map(({ value }) => kept(value)).join(' ');
+  const ends = slips()
+    .map(({ value }) => kept(value))
+    .join(' ');
   return `${kept(answer)} ±${kept(tolerance)} ≠ ${ends}`;
 }

@@ -29,7 +29,7 @@ export const LEARNER_CHECKS: readonly Check[] = [
     says: 'lets a slip that is carried on cost its own part and nothing else',
     faults: (exercise) =>
       exercise.parts.flatMap((part, index) =>
-        part.slips.flatMap(({ id, value }) => {
+        part.slips().flatMap(({ id, value }) => {
           const { earned, possible } = grade(exercise, entriesAfter(exercise, index, value));
           const cost = part.definition.weight ?? 1;
           return possible - earned === cost ? [] : [`${id} costs ${possible - earned}`];

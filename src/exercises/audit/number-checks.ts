@@ -47,9 +47,9 @@ export const NUMBER_CHECKS: readonly Check[] = [
     faults: ({ parts }) =>
       parts.flatMap(({ answer, tolerance, slips }) => [
         ...(Math.abs(answer) >= 4 * tolerance * ALMOST ? [] : ['answer near nought']),
-        ...slips.flatMap(({ id, value }, i) => [
+        ...slips().flatMap(({ id, value }, i) => [
           ...(Math.abs(value - answer) >= 4 * tolerance * ALMOST ? [] : [`${id} near answer`]),
-          ...slips
+          ...slips()
             .slice(0, i)
             .filter((other) => !(Math.abs(other.value - value) >= 2 * tolerance * ALMOST))
             .map((other) => `${id} near ${other.id}`),
@@ -76,7 +76,7 @@ export const NUMBER_CHECKS: readonly Check[] = [
       return parts.slice(0, -1).flatMap(({ definition, tolerance, slips }, i) => {
         // Of a list, any other letter or order that is known.
         const others = isList(definition.form)
-          ? slips.map(({ value }) => value)
+          ? slips().map(({ value }) => value)
           : [(answers[i] ?? NaN) + 20 * tolerance];
         const felt = others.some((other) => {
           const road = answers.with(i, other);

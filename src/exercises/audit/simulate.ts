@@ -36,7 +36,7 @@ export function simulate(id: string, exercises: readonly Exercise[]): Simulated 
       ),
     );
     for (const [index, part] of exercise.parts.entries()) {
-      for (const slip of part.slips) {
+      for (const slip of part.slips()) {
         const marks = grade(exercise, entriesAfter(exercise, index, asAsked(part, slip.value)));
         const key = `${part.definition.id}/${slip.id}`;
         const own = named.get(key) ?? tally();

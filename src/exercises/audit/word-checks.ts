@@ -19,25 +19,29 @@ export const WORD_CHECKS: readonly Check[] = [
     says: 'knows four slips a part, each by its own name',
     sampled: true,
     faults: ({ parts }) =>
-      parts.flatMap(({ slips, definition: { id, form } }) => [
-        // Every wrong letter is a slip. Two wrong ways of sorting may come to the same order, and only one is called.
-        ...(slips.length >= (form?.kind === 'order' ? 2 : 4)
-          ? []
-          : [`${id} knows ${slips.length} slips`]),
-        ...(isList(form) && form.kind !== 'order' && slips.length !== form.options.length - 1
-          ? [`${id} has a letter without words`]
-          : []),
-        ...(new Set(slips.map((slip) => slip.id)).size === slips.length
-          ? []
-          : [`${id} has two slips of one name`]),
-      ]),
+      parts.flatMap((part) => {
+        const { id, form } = part.definition;
+        const slips = part.slips();
+        return [
+          // Every wrong letter is a slip. Two wrong ways of sorting may come to the same order, and only one is called.
+          ...(slips.length >= (form?.kind === 'order' ? 2 : 4)
+            ? []
+            : [`${id} knows ${slips.length} slips`]),
+          ...(isList(form) && form.kind !== 'order' && slips.length !== form.options.length - 1
+            ? [`${id} has a letter without words`]
+            : []),
+          ...(new Set(slips.map((slip) => slip.id)).size === slips.length
+            ? []
+            : [`${id} has two slips of one name`]),
+        ];
+      }),
   },
   {
     id: 'slip-texts',
     says: 'answers each slip with its own text, which names what was confused',
     faults: (exercise) =>
       exercise.parts.flatMap((part, index) =>
-        part.slips.flatMap((slip) => {
+        part.slips().flatMap((slip) => {
           const text = plain(slip.text());
           return [
             ...(text.includes(slip.confuses) ? [] : [`${slip.id} does not name what it confuses`]),
@@ -61,7 +65,7 @@ export const WORD_CHECKS: readonly Check[] = [
       const said = exercise.parts.flatMap((part, i): readonly Phrase[] => [
         part.hint(),
         part.solution(),
-        ...part.slips.map(({ text }) => text()),
+        ...part.slips().map(({ text }) => text()),
         ...entriesToTry(part).map(
           (entry) => respond(exercise, (answers as Entry[]).with(i, entry), i).words,
         ),

@@ -4,7 +4,7 @@ import type { Phrase } from '../phrase.ts';
 import type { Picture } from '../pictures/picture.ts';
 import type { Option } from './form.ts';
 import { kept } from './kept.ts';
-import { orderOf, rankOf } from './rank.ts';
+import { inOrder, orderOf, rankOf } from './rank.ts';
 
 /** One of several, with what is said to somebody who took it where it was not right. */
 export interface Choice<Item> {
@@ -44,6 +44,7 @@ export function choosing<Item>(part: Choosing<Item>): Part<Item> {
     decimals: 0,
     form: {
       kind: form,
+      count: (item) => listed(item).length,
       options: (item) =>
         listed(item).flatMap((at): Option[] => {
           const choice = choices[at];
@@ -55,8 +56,7 @@ export function choosing<Item>(part: Choosing<Item>): Part<Item> {
       id,
       confuses,
       // Where it is the right one, it is no slip; where the item does not list it, nobody can take it.
-      value: (item, earlier) =>
-        right(item, earlier) === id || letter(item, id) === 0 ? NaN : letter(item, id),
+      value: (item, earlier) => (right(item, earlier) === id ? NaN : letter(item, id) || NaN),
       text,
       ...(picture && { picture }),
     })),
@@ -91,8 +91,20 @@ interface Ordering<Item> extends Pick<Part<Item>, 'id' | 'label' | 'hint' | 'wei
 }
 
 /** The places of sizes, from 0, with the largest first. */
-export const largestFirst = (sizes: readonly number[]): readonly number[] =>
-  sizes.map((_size, i) => i).toSorted((a, b) => (sizes[b] ?? NaN) - (sizes[a] ?? NaN) || a - b);
+export function largestFirst(sizes: readonly number[]): readonly number[] {
+  const places = inOrder(sizes.length);
+  // Lists are short: how many stand before each is soon counted.
+  for (let i = 0; i < sizes.length; i++) {
+    const size = sizes[i] ?? NaN;
+    let before = 0;
+    for (let j = 0; j < sizes.length; j++) {
+      const other = sizes[j] ?? NaN;
+      if (other > size || (other === size && j < i)) before += 1;
+    }
+    places[before] = i;
+  }
+  return places;
+}
 
 /** A part that is answered by putting things in order, the largest first. */
 export function ordering<Item extends object>(part: Ordering<Item>): Part<Item> {
@@ -104,7 +116,7 @@ export function ordering<Item extends object>(part: Ordering<Item>): Part<Item> 
     quantity: inAList(name),
     unit: 'ratio',
     decimals: 0,
-    form: { kind: 'order', options, first, last },
+    form: { kind: 'order', options, count: (item) => by(item).length, first, last },
     value: right,
     slips: slips.map(({ by: wrongly, ...slip }): Slip<Item> => ({
       ...slip,
@@ -113,7 +125,7 @@ export function ordering<Item extends object>(part: Ordering<Item>): Part<Item> 
         return end === right(item) ? NaN : end;
       },
     })),
-    solution: (item, _earlier, value) => solution(item, orderOf(value, options(item).length)),
+    solution: (item, _earlier, value) => solution(item, orderOf(value, by(item).length)),
   };
 }
 

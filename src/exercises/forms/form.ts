@@ -12,15 +12,18 @@ export interface Option {
 }
 
 /** One of several is right. `mark`: the letters stand in the picture, and the words say where. */
-interface ChoosingForm<Options> {
+interface ChoosingForm<Options, Count> {
   readonly kind: 'choice' | 'mark';
   readonly options: Options;
+  /** How many options there are, which can be told before their words are made. */
+  readonly count: Count;
 }
 
 /** All of them in order. The entry is the rank of the order, see `rank.ts`. */
-interface OrderForm<Options> {
+interface OrderForm<Options, Count> {
   readonly kind: 'order';
   readonly options: Options;
+  readonly count: Count;
   /** What stands first and what last: `largest`, `smallest`. */
   readonly first: string;
   readonly last: string;
@@ -60,14 +63,14 @@ export interface SetForm<Item> {
 
 /** How a part is answered, where it is not by a number with its unit and direction. */
 export type Form<Item> =
-  | ChoosingForm<(item: Item) => readonly Option[]>
-  | OrderForm<(item: Item) => readonly Option[]>
+  | ChoosingForm<(item: Item) => readonly Option[], (item: Item) => number>
+  | OrderForm<(item: Item) => readonly Option[], (item: Item) => number>
   | SetForm<Item>;
 
 /** The form of a part of a drawn exercise. */
 export type DrawnForm =
-  | ChoosingForm<readonly Option[]>
-  | OrderForm<readonly Option[]>
+  | ChoosingForm<readonly Option[], number>
+  | OrderForm<readonly Option[], number>
   | {
       readonly kind: 'set';
       readonly scale: Scale;
@@ -105,6 +108,7 @@ export function drawnForm<Item>(form: Form<Item>, item: Item, earlier: Earlier):
   }
   let options: readonly Option[] | undefined;
   const list = {
+    count: form.count(item),
     // Words are made when somebody reads them: drawing has to be fast.
     get options(): readonly Option[] {
       return (options ??= form.options(item));

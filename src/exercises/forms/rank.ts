@@ -9,7 +9,11 @@ export function placeOf(sign: string, count: number): number {
   return index < count ? index : -1;
 }
 
-const factorial = (n: number): number => (n < 2 ? 1 : n * factorial(n - 1));
+function factorial(n: number): number {
+  let product = 1;
+  for (let factor = 2; factor <= n; factor++) product *= factor;
+  return product;
+}
 
 /** How many orders there are of so many things. */
 export const orders = factorial;
@@ -20,19 +24,27 @@ export const orders = factorial;
  * @param order the places from 0 of all things, the first one first
  */
 export function rankOf(order: readonly number[]): number {
-  const left = order.toSorted((a, b) => a - b);
-  let rank = 0;
-  for (const place of order) {
-    const before = left.indexOf(place);
-    rank += before * factorial(left.length - 1);
-    left.splice(before, 1);
+  let rank = 1;
+  for (let i = 0; i < order.length; i++) {
+    const place = order[i] ?? NaN;
+    // As many orders begin alike and go on with each place that is free and stands before this one.
+    const each = factorial(order.length - 1 - i);
+    for (let later = i + 1; later < order.length; later++)
+      if ((order[later] ?? NaN) < place) rank += each;
   }
-  return rank + 1;
+  return rank;
+}
+
+/** The places from 0, the first one first. */
+export function inOrder(count: number): number[] {
+  const places: number[] = [];
+  for (let place = 0; place < count; place++) places.push(place);
+  return places;
 }
 
 /** The order of a number: the inverse of `rankOf`. */
 export function orderOf(rank: number, count: number): readonly number[] {
-  const left = Array.from({ length: count }, (_, i) => i);
+  const left = inOrder(count);
   let rest = rank - 1;
   const order: number[] = [];
   while (left.length > 0) {

@@ -3,7 +3,7 @@ import type { ListForm } from './form.ts';
 import { letterOf, orders, placeOf, rankOf } from './rank.ts';
 
 /** The last letter of a list. */
-const lastOf = ({ options }: ListForm): string => letterOf(options.length - 1);
+const lastOf = ({ count }: ListForm): string => letterOf(count - 1);
 
 /** What may be entered: `one of the letters A to E`. */
 export const askedOfList = (form: ListForm): string =>
@@ -16,12 +16,12 @@ export const isEntryOf = (form: ListForm, value: number): boolean =>
   Number.isInteger(value) && value >= 1 && value <= mostOf(form);
 
 /** How many entries there can be. */
-export const mostOf = ({ kind, options: { length } }: ListForm): number =>
-  kind === 'order' ? orders(length) : length;
+export const mostOf = ({ kind, count }: ListForm): number =>
+  kind === 'order' ? orders(count) : count;
 
 /** Reads letters: the place of the one that is chosen from 1, or the rank of an order. */
 export function readListEntry(text: string, form: ListForm): number | { readonly wrong: string } {
-  const count = form.options.length;
+  const { count } = form;
   const places = Array.from(plainText(text).replaceAll(/[^\p{L}\d]/gu, ''), (sign) =>
     placeOf(sign, count),
   );

@@ -1,5 +1,6 @@
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerWithPivots } from '../paper/corner.ts';
@@ -18,8 +19,8 @@ interface Item {
 const included = (inclination_deg: number, camber_deg: number): number =>
   measure(cornerWithPivots(si(inclination_deg, 'deg'), si(camber_deg, 'deg'))).includedAngle;
 
-const meant = (item: Item): number => included(item.setInclination_deg, item.setCamber_deg);
-const measured = (item: Item): number => included(item.inclination_deg, item.camber_deg);
+const meant = kept((item: Item): number => included(item.setInclination_deg, item.setCamber_deg));
+const measured = kept((item: Item): number => included(item.inclination_deg, item.camber_deg));
 
 const camber = ({ camber_deg }: Item): number => si(camber_deg, 'deg');
 const setCamber = ({ setCamber_deg }: Item): number => si(setCamber_deg, 'deg');

@@ -1,4 +1,5 @@
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { onRack, steeringMomentOfDifference } from '../paper/axle.ts';
@@ -15,12 +16,17 @@ interface Item extends Gear {
 
 const lever = ({ lever_mm }: Item): number => si(lever_mm, 'mm');
 const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
-const rackFrom = (item: Item): number =>
-  (item.rim_N * gear(item).rimRadius) / torquePerNewton(item.forward, gear(item));
+const rackFrom = kept(
+  (item: Item): number =>
+    (item.rim_N * gear(item).rimRadius) / torquePerNewton(item.forward, gear(item)),
+);
+/** Force on the rack for a newton metre of both wheels, and their moment for a newton of difference. */
+const forcePerMoment = kept((item: Item): number => onRack(1, lever(item), item.forward));
+const momentPerForce = kept((item: Item): number => steeringMomentOfDifference(1, scrub(item)));
 const momentFrom = (item: Item, earlier: Earlier): number =>
-  step(earlier, 0) / onRack(1, lever(item), item.forward);
+  step(earlier, 0) / forcePerMoment(item);
 const differenceFrom = (item: Item, earlier: Earlier): number =>
-  step(earlier, 1) / steeringMomentOfDifference(1, scrub(item));
+  step(earlier, 1) / momentPerForce(item);
 
 /** Backwards from what the driver feels to the brake that is weaker. */
 export const brakeDifferenceFromRim: Kind<Item> = {

@@ -1,5 +1,6 @@
 import { outboardSign, type Corner, type Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept, keptStep } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { coupleMoment, momentAlong } from '../paper/along.ts';
@@ -18,18 +19,21 @@ interface Item {
 const inclination = ({ inclination_deg }: Item): number => si(inclination_deg, 'deg');
 const spindle = ({ spindle_mm }: Item): number => si(spindle_mm, 'mm');
 const radius = ({ radius_mm }: Item): number => si(radius_mm, 'mm');
-const corner = (item: Item): Corner =>
+const corner = kept((item: Item): Corner =>
   cornerAtCentre({
     spindleOffset: spindle(item),
     inclination: inclination(item),
     loadedRadius: radius(item),
-  });
+  }),
+);
 const torque = (item: Item): number => item.force_N * radius(item);
 /** Held through a shaft, the same force would count at the wheel centre. */
-const ofForce = (item: Item): number =>
-  momentAlong(corner(item), item.side, { by: 'shaft', force: -item.force_N });
-const ofCouple = (item: Item, earlier: Earlier): number =>
-  coupleMoment(corner(item), item.side, step(earlier, 0));
+const ofForce = kept((item: Item): number =>
+  momentAlong(corner(item), item.side, { by: 'shaft', force: -item.force_N }),
+);
+const ofCouple = keptStep((item: Item, earlier: Earlier): number =>
+  coupleMoment(corner(item), item.side, step(earlier, 0)),
+);
 /** The sign of a moment to the left on a left wheel. */
 const out = ({ side }: Item): number => outboardSign(side);
 

@@ -1,6 +1,7 @@
 import type { Side } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { keptStep } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { momentAlong } from '../paper/along.ts';
 import { cornerAtCentre, cornerAtRoad } from '../paper/corner.ts';
@@ -20,12 +21,13 @@ const inclination = ({ inclination_deg }: Item): number => si(inclination_deg, '
 const spindle = ({ spindle_mm }: Item): number => si(spindle_mm, 'mm');
 const radius = ({ radius_mm }: Item): number => si(radius_mm, 'mm');
 const lean = (item: Item): number => radius(item) * Math.tan(inclination(item));
-const moment = (item: Item, earlier: Earlier): number =>
+const moment = keptStep((item: Item, earlier: Earlier): number =>
   momentAlong(
     cornerAtRoad({ scrubRadius: step(earlier, 0), inclination: inclination(item) }),
     item.side,
     { by: 'brake', force: item.force_N },
-  );
+  ),
+);
 const cosine = (item: Item): number => Math.cos(inclination(item));
 /** A rearward force that far outboard of the axis. */
 const rearward = ({ side }: Item): number => (side === 'left' ? 1 : -1);

@@ -3,6 +3,7 @@ import { contactCentre, type Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { fromSI } from '#core/units/convert.ts';
+import { kept, keptStep } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerToCamber } from '../paper/cambered.ts';
@@ -23,18 +24,22 @@ const lowerUp = ({ lowerUp_mm }: Item): number => si(lowerUp_mm, 'mm');
 const radius = ({ radius_mm }: Item): number => si(radius_mm, 'mm');
 const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 
-const corner = (item: Item): Corner =>
+const corner = kept((item: Item): Corner =>
   cornerToCamber({
     inclination: inclination(item),
     camber: camber(item),
     scrubRadius: scrub(item),
     lowerUp: lowerUp(item),
     loadedRadius: radius(item),
-  });
-const leaned = (item: Item, earlier: Earlier): Corner =>
-  changed(corner(item), { ...NO_CHANGE, camberAtCarrier: step(earlier, 0) });
-const move = (item: Item, earlier: Earlier): number =>
-  contactCentre(leaned(item, earlier)).y - contactCentre(corner(item)).y;
+  }),
+);
+const leaned = keptStep((item: Item, earlier: Earlier): Corner =>
+  changed(corner(item), { ...NO_CHANGE, camberAtCarrier: step(earlier, 0) }),
+);
+const move = keptStep(
+  (item: Item, earlier: Earlier): number =>
+    contactCentre(leaned(item, earlier)).y - contactCentre(corner(item)).y,
+);
 
 /** Camber set at the carrier leaves the axis alone and swings the contact centre out or in below the lower pivot. */
 export const camberAtCarrier: Kind<Item> = {

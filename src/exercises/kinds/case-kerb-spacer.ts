@@ -1,5 +1,6 @@
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { leverOf } from '../paper/along.ts';
@@ -26,12 +27,12 @@ const cornerWith = (item: Item, spindleOffset: number) =>
     inclination: inclination(item),
     loadedRadius: radius(item),
   });
+const leverPerMetre = kept((item: Item): number => leverOf(cornerWith(item, 1), 'edge'));
 /** Spindle offset that has this lever about the axis. */
-const spindleFor = (item: Item, about: number): number =>
-  about / leverOf(cornerWith(item, 1), 'edge');
+const spindleFor = (item: Item, about: number): number => about / leverPerMetre(item);
 const scrubFor = (item: Item, spindleOffset: number): number =>
   measure(cornerWith(item, spindleOffset)).scrubRadius;
-const lean = (item: Item): number => -scrubFor(item, 0);
+const lean = kept((item: Item): number => -scrubFor(item, 0));
 
 /** An enthusiast's case, backwards: from a blow at a kerb to what is left for a spacer. */
 export const caseKerbSpacer: Kind<Item> = {

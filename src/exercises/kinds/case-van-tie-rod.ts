@@ -1,4 +1,5 @@
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { between } from '../paper/plausible.ts';
@@ -18,7 +19,7 @@ interface Item {
 const moment = ({ rod_N, lever_mm }: Item): number => rod_N * si(lever_mm, 'mm');
 const brake = ({ brake_N }: Item): number => brake_N;
 /** Moment about an upright axis for a metre of scrub radius. */
-const perMetre = (item: Item): number => brakeMoment(cornerOnRack(1, 0.1, 1), brake(item));
+const perMetre = kept((item: Item): number => brakeMoment(cornerOnRack(1, 0.1, 1), brake(item)));
 const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const lessInset = ({ oldInset_mm, newInset_mm }: Item): number =>
   si(oldInset_mm - newInset_mm, 'mm');

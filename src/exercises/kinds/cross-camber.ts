@@ -1,4 +1,5 @@
 import { atHeight } from '#core/line.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
@@ -27,9 +28,11 @@ function place({ rise_mm }: Item, lean: number): number {
   return axis.point.y - atHeight(axis, si(rise_mm, 'mm')).y;
 }
 
+const placeNow = kept((item: Item): number => place(item, inclination(item)));
+
 /** How far inboard the upper pivot has to go for a change of camber: the axis takes the wheel along. */
 const move = (item: Item, change: number): number =>
-  place(item, inclination(item) - change) - place(item, inclination(item));
+  place(item, inclination(item) - change) - placeNow(item);
 
 /** Left less right, and how far the top of the left strut has to go for another difference. */
 export const crossCamber: Kind<Item> = {

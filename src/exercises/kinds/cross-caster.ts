@@ -1,5 +1,6 @@
 import { atHeight } from '#core/line.ts';
 import { fromSI } from '#core/units/convert.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
@@ -21,9 +22,11 @@ const right = ({ rightCaster_deg }: Item): number => si(rightCaster_deg, 'deg');
 const place = ({ rise_mm }: Item, caster: number): number =>
   -atHeight(cornerAtRoad({ caster }).axis, si(rise_mm, 'mm')).x;
 
+const placeNow = kept((item: Item): number => place(item, left(item)));
+
 /** From where it sits now to where it would sit without the cross caster. */
 const move = (item: Item, cross: number): number =>
-  place(item, left(item) - cross) - place(item, left(item));
+  place(item, left(item) - cross) - placeNow(item);
 
 /** From the casters of both sides to where the left upper pivot has to go. */
 export const crossCaster: Kind<Item> = {

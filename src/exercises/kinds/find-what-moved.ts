@@ -3,6 +3,7 @@ import { QUANTITIES } from '#core/quantities.ts';
 import { fromSI } from '#core/units/convert.ts';
 import { writeShortest } from '#core/write-number.ts';
 import { choosing, chosen } from '../forms/choosing.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import {
@@ -56,10 +57,10 @@ function camberChange(item: Knocked, side: Side | undefined): number {
 }
 
 /** Camber on the side of the cause, before and now. */
-const cambers = (item: Knocked) => ({
+const cambers = kept((item: Knocked) => ({
   was: si(item.camberWas_deg, 'deg'),
   now: si(nowOn(item, sideOf(item.cause)).camber_deg, 'deg'),
-});
+}));
 
 /** An alignment sheet from before and after a knock: what is bent, what has moved? */
 export const findWhatMoved: Kind<Knocked> = {

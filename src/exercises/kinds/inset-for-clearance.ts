@@ -1,6 +1,7 @@
 import { changed, NO_CHANGE } from '#core/change.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
@@ -22,10 +23,12 @@ const clearance = ({ clearance_mm }: Item): number => si(clearance_mm, 'mm');
 const wanted = ({ wanted_mm }: Item): number => si(wanted_mm, 'mm');
 const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 /** The inner edge comes inboard by half of the gain; what may not be taken from the clearance the wheel has to move out. */
-const move = (item: Item): number =>
-  wanted(item) -
-  clearance(item) -
-  edgesMoved(0, si(item.oldWidth_in, 'in'), si(item.newWidth_in, 'in')).inner;
+const move = kept(
+  (item: Item): number =>
+    wanted(item) -
+    clearance(item) -
+    edgesMoved(0, si(item.oldWidth_in, 'in'), si(item.newWidth_in, 'in')).inner,
+);
 
 /** From the clearance that has to stay, back to the inset of a wider wheel and on to the scrub radius it costs. */
 export const insetForClearance: Kind<Item> = {

@@ -1,6 +1,7 @@
 import type { Side } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { keptStep } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { leverOf, momentWithLever } from '../paper/along.ts';
@@ -21,8 +22,9 @@ const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const radius = ({ radius_mm }: Item): number => si(radius_mm, 'mm');
 const force = ({ blow_kN }: Item): number => si(blow_kN, 'kN');
 const tilt = (item: Item): number => radius(item) * Math.tan(inclination(item));
-const moment = (item: Item, earlier: Earlier): number =>
-  momentWithLever(step(earlier, 1), item.side, { by: 'edge', force: force(item) });
+const moment = keptStep((item: Item, earlier: Earlier): number =>
+  momentWithLever(step(earlier, 1), item.side, { by: 'edge', force: force(item) }),
+);
 
 /** A kerb taken while rolling: up from the road to the wheel centre, then lever and moment. */
 export const kerbMoment: Kind<Item> = {

@@ -2,6 +2,7 @@ import { equivalentLoad } from '#core/bearing/equivalent.ts';
 import { loadFactors, type LoadFactors } from '#core/bearing/factors.ts';
 import { lifeDistance_km } from '#core/bearing/life.ts';
 import { fromSI, toSI } from '#core/units/convert.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { lifeAt } from '../paper/rating.ts';
@@ -18,7 +19,7 @@ interface Item {
 /** Contact angles that the standard's table has a line for. */
 type Tabled = 25 | 30 | 35 | 40;
 
-const factors = ({ contactAngle_deg }: Item): LoadFactors => factorsAt(contactAngle_deg);
+const factors = kept(({ contactAngle_deg }: Item): LoadFactors => factorsAt(contactAngle_deg));
 const factorsAt = (contactAngle_deg: Tabled): LoadFactors => {
   const found = loadFactors('ball', si(contactAngle_deg, 'deg'));
   if (found.ok) return found.value;

@@ -1,5 +1,6 @@
 import type { Side } from '#core/corner.ts';
 import { choosing, chosen, type Choice } from '../forms/choosing.ts';
+import { keptStep } from '../forms/kept.ts';
 import { letterOf } from '../forms/rank.ts';
 import { shuffled } from '../forms/shuffled.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
@@ -146,8 +147,9 @@ function moment(item: Item, lever: number): number {
   );
 }
 
-const turned = (item: Item, earlier: Earlier): number =>
-  moment(item, leverAt(item, chosen(POINTS, item.listed, step(earlier, 0))));
+const turned = keptStep((item: Item, earlier: Earlier): number =>
+  moment(item, leverAt(item, chosen(POINTS, item.listed, step(earlier, 0)))),
+);
 
 /** The point of the wheel where a force counts for the carrier, and the moment that comes of it. */
 export const markedPoint: Kind<Item> = {

@@ -1,4 +1,5 @@
 import { QUANTITIES, signPhrase } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { onRack, steeringMomentOf } from '../paper/axle.ts';
 import { otherPlace, place } from '../paper/gear.ts';
@@ -16,8 +17,9 @@ interface Item {
 
 const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const lever = ({ lever_mm }: Item): number => si(lever_mm, 'mm');
-const both = (item: Item): number =>
-  steeringMomentOf({ left: item.left_N, right: item.right_N }, scrub(item));
+const both = kept((item: Item): number =>
+  steeringMomentOf({ left: item.left_N, right: item.right_N }, scrub(item)),
+);
 
 /** Two brakes that differ, and what they leave on the rack. */
 export const netRackFromBrakes: Kind<Item> = {

@@ -1,5 +1,6 @@
 import { outboardSign, type Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { momentWithLever } from '../paper/along.ts';
@@ -21,6 +22,8 @@ const ofMotor = (item: Item, force = item.motor_N): number =>
   momentWithLever(atCentre(item), item.side, { by: 'shaft', force: -force });
 const ofFriction = (item: Item, force = item.friction_N): number =>
   momentWithLever(atRoad(item), item.side, { by: 'brake', force });
+const motor = kept((item: Item): number => ofMotor(item));
+const friction = kept((item: Item): number => ofFriction(item));
 const out = ({ side }: Item): number => outboardSign(side);
 
 /** One pedal, part recuperation and part friction: each with its own lever. */
@@ -48,11 +51,11 @@ export const onePedal: Kind<Item> = {
       unit: 'Nm',
       decimals: 1,
       label: 'Moment of recuperation about the steering axis',
-      value: (item) => ofMotor(item),
+      value: motor,
       hint: () =>
         phrase`Who holds the torque: the carrier, or the motor at the other end of the shaft? That says which lever counts. Rearward, and the axis inboard: which way?`,
       slips: [
-        ...momentSlips((item: Item) => ofMotor(item)),
+        ...momentSlips(motor),
         {
           id: 'at-the-road',
           confuses: 'lever at the road',
@@ -77,11 +80,11 @@ export const onePedal: Kind<Item> = {
       unit: 'Nm',
       decimals: 1,
       label: 'Moment of the friction brake about the steering axis',
-      value: (item) => ofFriction(item),
+      value: friction,
       hint: () =>
         phrase`The caliper sits on the carrier and hands the torque over. At which height does its share count, and on which side of the axis is that?`,
       slips: [
-        ...momentSlips((item: Item) => ofFriction(item)),
+        ...momentSlips(friction),
         {
           id: 'at-the-centre',
           confuses: 'lever at the wheel centre',

@@ -1,6 +1,7 @@
 import { rimForce } from '#core/handwheel.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { rackForce } from '#core/tie-rod.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { gear, otherPlace, place, type Gear } from '../paper/gear.ts';
 import {
@@ -19,9 +20,9 @@ interface Item extends Gear {
 
 const angle = ({ angle_deg }: Item): number => si(angle_deg, 'deg');
 const rod = ({ rod_N }: Item): number => si(rod_N, 'N');
-const onRack = (item: Item): number => rackForce(rodAt(angle(item)), rod(item));
-const inHands = (item: Item, force: number): number =>
-  force * torquePerNewton(item.forward, gear(item));
+const onRack = kept((item: Item): number => rackForce(rodAt(angle(item)), rod(item)));
+const torqueOfRack = kept((item: Item): number => torquePerNewton(item.forward, gear(item)));
+const inHands = (item: Item, force: number): number => force * torqueOfRack(item);
 const atRim = (item: Item, torque: number): number => rimForce(torque, gear(item));
 const half_m = ({ rim_mm }: Item): number => rim_mm / 2000;
 

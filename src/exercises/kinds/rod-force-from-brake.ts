@@ -1,4 +1,5 @@
 import { QUANTITIES, signPhrase } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { brakeMoment, cornerOnRack, heldBy, type Forward } from '../paper/steering.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
@@ -13,7 +14,7 @@ interface Item {
 const brake = ({ brake_N }: Item): number => si(brake_N, 'N');
 const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const lever = ({ lever_mm }: Item): number => si(lever_mm, 'mm');
-const corner = (item: Item) => cornerOnRack(scrub(item), lever(item), item.forward);
+const corner = kept((item: Item) => cornerOnRack(scrub(item), lever(item), item.forward));
 const armWord = ({ forward }: Item): string => (forward > 0 ? 'forward' : 'rearward');
 
 /** A moment about the axis, and the tie rod that holds it. */

@@ -1,5 +1,6 @@
 import { QUANTITIES } from '#core/quantities.ts';
 import { rackForce } from '#core/tie-rod.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { gear, otherPlace, place, type Gear } from '../paper/gear.ts';
 import {
@@ -22,16 +23,17 @@ interface Item extends Gear {
 
 const rim = ({ rim_N }: Item): number => si(rim_N, 'N');
 const torque = (item: Item): number => rim(item) * gear(item).rimRadius;
-const onRack = (item: Item, inHands: number): number =>
-  inHands / torquePerNewton(item.forward, gear(item));
+const torqueOfRack = kept((item: Item): number => torquePerNewton(item.forward, gear(item)));
+const onRack = (item: Item, inHands: number): number => inHands / torqueOfRack(item);
 /** Moment about the axis for a newton on the rack to the left: positive turns the wheel to the left. */
-const momentPerNewton = (item: Item): number => {
+const momentPerNewton = kept((item: Item): number => {
   const corner = cornerOnRack(0, si(item.lever_mm, 'mm'), item.forward);
   return 1 / rackForce(corner.tieRod, heldBy(corner, 1));
-};
+});
 /** Moment about the axis for a metre of scrub radius. */
-const momentPerMetre = ({ brake_N }: Item): number =>
-  brakeMoment(cornerOnRack(1, 0.1, 1), si(brake_N, 'N'));
+const momentPerMetre = kept(({ brake_N }: Item): number =>
+  brakeMoment(cornerOnRack(1, 0.1, 1), si(brake_N, 'N')),
+);
 const scrubFrom = (item: Item, force: number): number =>
   (force * momentPerNewton(item)) / momentPerMetre(item);
 

@@ -1,5 +1,6 @@
 import { QUANTITIES } from '#core/quantities.ts';
 import { choosing, chosen, type Choice } from '../forms/choosing.ts';
+import { kept } from '../forms/kept.ts';
 import { shuffled } from '../forms/shuffled.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { steeringMomentOf } from '../paper/axle.ts';
@@ -14,8 +15,9 @@ interface Item {
 }
 
 const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
-const both = ({ left_N, right_N, ...item }: Item): number =>
-  steeringMomentOf({ left: left_N, right: right_N }, scrub({ left_N, right_N, ...item }));
+const both = kept((item: Item): number =>
+  steeringMomentOf({ left: item.left_N, right: item.right_N }, scrub(item)),
+);
 const stronger = ({ left_N, right_N }: Item): 'left' | 'right' =>
   left_N > right_N ? 'left' : 'right';
 /** Which way a braked tyre swings about an axis that meets the road on that side of it. */

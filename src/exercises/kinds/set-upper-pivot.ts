@@ -2,6 +2,7 @@ import type { Corner } from '#core/corner.ts';
 import { casterOf } from '#core/geometry.ts';
 import { atHeight } from '#core/line.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { setting } from '../forms/setting.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
@@ -21,7 +22,7 @@ const rise = ({ rise_mm }: Item): number => si(rise_mm, 'mm');
 const more = ({ more_deg }: Item): number => si(more_deg, 'deg');
 const casterWith = (item: Item, rearward: number): number =>
   casterOf(axisThrough({}, { ahead: -rearward, up: rise(item) }));
-const before = (item: Item): number => casterWith(item, now(item));
+const before = kept((item: Item): number => casterWith(item, now(item)));
 const after = (item: Item, move: number): number => casterWith(item, now(item) + move);
 
 /** The axis of an upright wheel in the side view, its lower pivot a little ahead of the wheel centre. */
@@ -150,5 +151,5 @@ export const setUpperPivot: Kind<Item> = {
 const placeFor = (item: Item, caster: number): number =>
   -atHeight(cornerAtRoad({ caster }).axis, rise(item)).x;
 
-const wantedPlace = (item: Item): number => placeFor(item, before(item) + more(item));
+const wantedPlace = kept((item: Item): number => placeFor(item, before(item) + more(item)));
 const slideFor = (item: Item): number => wantedPlace(item) - now(item);

@@ -2,6 +2,7 @@ import { changed, NO_CHANGE } from '#core/change.ts';
 import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { setting } from '../forms/setting.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
@@ -19,14 +20,15 @@ interface Item {
 const spindle = ({ spindle_mm }: Item): number => si(spindle_mm, 'mm');
 const wanted = ({ wanted_mm }: Item): number => si(wanted_mm, 'mm');
 const lean = (item: Item): number => spindle(item) - scrub(item);
-const scrub = (item: Item): number => measure(corner(item)).scrubRadius;
+const scrub = kept((item: Item): number => measure(corner(item)).scrubRadius);
 
-const corner = (item: Item): Corner =>
+const corner = kept((item: Item): Corner =>
   cornerAtCentre({
     spindleOffset: spindle(item),
     inclination: si(item.inclination_deg, 'deg'),
     loadedRadius: si(item.radius_mm, 'mm'),
-  });
+  }),
+);
 
 /** The corner with its wheel moved along the hub, as a spacer or another inset moves it. */
 const movedBy = (item: Item, move: number): Corner =>

@@ -1,5 +1,6 @@
 import type { Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { keptStep } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { sideMoment } from '../paper/across.ts';
@@ -19,7 +20,7 @@ const tyre = ({ tyre_mm }: Item): number => si(tyre_mm, 'mm');
 const force = ({ bend, force_N }: Item): number => (bend === 'left' ? force_N : -force_N);
 const moment = (item: Item, lever: number): number =>
   sideMoment(item.side, { trail: lever }, force(item), 0);
-const whole = (item: Item, earlier: Earlier): number => moment(item, step(earlier, 0));
+const whole = keptStep((item: Item, earlier: Earlier): number => moment(item, step(earlier, 0)));
 
 /** A side force, and the two trails that make its lever. */
 export const sideForceMoment: Kind<Item> = {

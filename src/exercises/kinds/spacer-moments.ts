@@ -1,5 +1,6 @@
 import type { Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind, type Slip } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { momentWithLever } from '../paper/along.ts';
@@ -26,6 +27,9 @@ const braked = (item: Item, lever: number): number =>
   momentWithLever(lever, item.side, { by: 'brake', force: item.brake_N });
 const struck = (item: Item, lever: number): number =>
   momentWithLever(lever, item.side, { by: 'edge', force: item.blow_N });
+
+const brakeNow = kept((item: Item): number => braked(item, atRoad(item)));
+const blowNow = kept((item: Item): number => struck(item, atCentre(item)));
 
 /** The wrong levers of a moment: without the spacer, the spacer alone, and the one at the other height. */
 const leverSlips = (
@@ -83,11 +87,11 @@ export const spacerMoments: Kind<Item> = {
       unit: 'Nm',
       decimals: 1,
       label: 'Moment of braking about the steering axis, with the spacer',
-      value: (item) => braked(item, atRoad(item)),
+      value: brakeNow,
       hint: () =>
         phrase`A brake on the carrier counts at the road. Put its sign to the scrub radius, add the spacer, and then multiply, in metres.`,
       slips: [
-        ...momentSlips((item: Item) => braked(item, atRoad(item))),
+        ...momentSlips(brakeNow),
         ...leverSlips(braked, scrub, atCentre, { here: 'road', there: 'wheel centre' }),
       ],
       solution: (item, _earlier, value) =>
@@ -99,11 +103,11 @@ export const spacerMoments: Kind<Item> = {
       unit: 'Nm',
       decimals: 1,
       label: 'Moment of the blow about the steering axis, with the spacer',
-      value: (item) => struck(item, atCentre(item)),
+      value: blowNow,
       hint: () =>
         phrase`A wheel that rolls freely passes no torque: the blow counts at the wheel centre. Which lever is that, and what has the spacer done to it?`,
       slips: [
-        ...momentSlips((item: Item) => struck(item, atCentre(item))),
+        ...momentSlips(blowNow),
         ...leverSlips(struck, spindle, atRoad, { here: 'wheel centre', there: 'road' }),
       ],
       solution: (item, _earlier, value) =>

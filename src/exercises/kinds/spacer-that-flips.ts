@@ -1,5 +1,6 @@
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept, keptStep } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { steeringMomentOf } from '../paper/axle.ts';
@@ -21,18 +22,23 @@ const spindle = ({ spindle_mm }: Item): number => si(spindle_mm, 'mm');
 const radius = ({ radius_mm }: Item): number => si(radius_mm, 'mm');
 const spacer = ({ spacer_mm }: Item): number => si(spacer_mm, 'mm');
 const lean = (item: Item): number => radius(item) * Math.tan(inclination(item));
-const scrubBefore = (item: Item): number =>
-  measure(
-    cornerAtCentre({
-      spindleOffset: spindle(item),
-      inclination: inclination(item),
-      loadedRadius: radius(item),
-    }),
-  ).scrubRadius;
+const scrubBefore = kept(
+  (item: Item): number =>
+    measure(
+      cornerAtCentre({
+        spindleOffset: spindle(item),
+        inclination: inclination(item),
+        loadedRadius: radius(item),
+      }),
+    ).scrubRadius,
+);
 const momentAt = (item: Item, scrub: number): number =>
   steeringMomentOf({ left: item.left_N, right: item.right_N }, scrub * Math.cos(inclination(item)));
 /** The scrub radius that is left once the spacer has used up what it takes to come to nought. */
 const scrubBeyond = (item: Item, earlier: Earlier): number => spacer(item) - step(earlier, 1);
+const flipped = keptStep((item: Item, earlier: Earlier): number =>
+  momentAt(item, scrubBeyond(item, earlier)),
+);
 
 /** A spacer that carries the tyre over its axis, and what then is left to turn the wheels. */
 export const spacerThatFlips: Kind<Item> = {
@@ -152,14 +158,14 @@ export const spacerThatFlips: Kind<Item> = {
       unit: 'Nm',
       decimals: 1,
       label: 'Steering moment of both wheels with the planned spacers',
-      value: (item, earlier) => momentAt(item, scrubBeyond(item, earlier)),
+      value: flipped,
       hint: () =>
         phrase`How far does the planned spacer go beyond nought? That is the new scrub radius. A leaning axis takes the cosine of its lean; then it is the difference of the forces that counts.`,
       slips: [
         {
           id: 'turned-round',
           confuses: 'direction of the steering moment',
-          value: (item, earlier) => -momentAt(item, scrubBeyond(item, earlier)),
+          value: (item, earlier) => -flipped(item, earlier),
           text: () =>
             phrase`The size fits, but the direction of the steering moment is turned round. It was so before the spacer went over the line. Now the axis lies inboard of the contact centre: pull the stronger tyre rearward there.`,
         },
@@ -187,7 +193,7 @@ export const spacerThatFlips: Kind<Item> = {
         {
           id: 'millimetres',
           confuses: 'millimetres',
-          value: (item, earlier) => 1000 * momentAt(item, scrubBeyond(item, earlier)),
+          value: (item, earlier) => 1000 * flipped(item, earlier),
           text: () =>
             phrase`That multiplies newtons by millimetres. Some drawings do give moments in N·mm; in N·m the lever has to be in metres.`,
         },

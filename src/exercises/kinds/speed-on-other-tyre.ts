@@ -1,4 +1,5 @@
 import { rimDiameter, sectionHeight } from '#core/tyre/dimensions.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind, type Part, type Slip } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { diameterOf, tyreOf, written, type Size } from '../paper/tyre.ts';
@@ -14,20 +15,22 @@ interface Item {
   readonly 'shown_km/h': number;
 }
 
-const oldSize = ({ oldWidth, oldAspect, oldRim }: Item): Size => ({
+const oldSize = kept(({ oldWidth, oldAspect, oldRim }: Item): Size => ({
   width: oldWidth,
   aspect: oldAspect,
   rim: oldRim,
-});
-const newSize = ({ newWidth, newAspect, newRim }: Item): Size => ({
+}));
+const newSize = kept(({ newWidth, newAspect, newRim }: Item): Size => ({
   width: newWidth,
   aspect: newAspect,
   rim: newRim,
-});
+}));
 const height = (size: Size): number => sectionHeight(tyreOf(size));
 const rim = (size: Size): number => rimDiameter(tyreOf(size));
 const shown = (item: Item): number => si(item['shown_km/h'], 'km/h');
-const growth = (item: Item): number => diameterOf(newSize(item)) / diameterOf(oldSize(item)) - 1;
+const growth = kept(
+  (item: Item): number => diameterOf(newSize(item)) / diameterOf(oldSize(item)) - 1,
+);
 
 /** From two sizes on the sidewall to what the speedometer keeps from the driver. */
 export const speedOnOtherTyre: Kind<Item> = {

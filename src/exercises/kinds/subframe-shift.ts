@@ -2,6 +2,7 @@ import { inclinationOf, measure } from '#core/geometry.ts';
 import { atHeight } from '#core/line.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { fromSI } from '#core/units/convert.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { axisThrough, cornerAtRoad, cornerWithPivots } from '../paper/corner.ts';
@@ -26,20 +27,24 @@ function across({ rise_mm }: Item, inclination: number): number {
   return axis.point.y - atHeight(axis, si(rise_mm, 'mm')).y;
 }
 
+const leftAcross = kept((item: Item): number => across(item, left(item)));
+
 /** What is left of an inclination once the lower pivot has gone inboard by a length. */
 function inclinationMovedBack(item: Item, shift: number): number {
   const rise = si(item.rise_mm, 'mm');
-  const lower = { out: across(item, left(item)) - shift };
+  const lower = { out: leftAcross(item) - shift };
   return inclinationOf(axisThrough(lower, { up: rise }), 'left');
 }
 
-const included = ({ leftInclination_deg, leftCamber_deg }: Item): number =>
-  measure(cornerWithPivots(si(leftInclination_deg, 'deg'), si(leftCamber_deg, 'deg')))
-    .includedAngle;
+const included = kept(
+  ({ leftInclination_deg, leftCamber_deg }: Item): number =>
+    measure(cornerWithPivots(si(leftInclination_deg, 'deg'), si(leftCamber_deg, 'deg')))
+      .includedAngle,
+);
 
 /** By how much farther out the left lower pivot sits than the right one. */
 const apart = (item: Item, cross: number): number =>
-  across(item, left(item)) - across(item, left(item) - cross);
+  leftAcross(item) - across(item, left(item) - cross);
 
 /** Both sides off, opposite ways: how far a subframe has gone. */
 export const subframeShift: Kind<Item> = {
@@ -139,7 +144,7 @@ export const subframeShift: Kind<Item> = {
         {
           id: 'one-side-alone',
           confuses: 'place of the lower pivot',
-          value: (item) => across(item, left(item)),
+          value: (item) => leftAcross(item),
           text: () =>
             phrase`That is the place of the lower pivot on the left, counted from the upper one. It would be the shift if the axis were meant to stand upright. Most of it belongs there.`,
         },
@@ -155,7 +160,7 @@ export const subframeShift: Kind<Item> = {
       solution: (item, earlier, value) => {
         const { leftInclination_deg, rise_mm } = item;
         const rightInclination = left(item) - step(earlier, 0);
-        const [onLeft, onRight] = [across(item, left(item)), across(item, rightInclination)];
+        const [onLeft, onRight] = [leftAcross(item), across(item, rightInclination)];
         return phrase`On the left the lower pivot sits ${mm(rise_mm)} · tan ${deg(leftInclination_deg)} = ${computed(onLeft, 'length')} outboard of the upper one, on the right ${mm(rise_mm)} · tan ${rounded(rightInclination, 'deg', 2)} = ${computed(onRight, 'length')}. One has gained what the other has lost, so half of the difference is the shift: ${computed(value, 'length')}, to the ${sign(value, OWN_QUANTITIES.subframeShift)}. A workshop measures it at the body before it loosens a bolt.`;
       },
     },
@@ -202,7 +207,7 @@ export const subframeShift: Kind<Item> = {
       solution: (item, earlier, value) => {
         const { leftInclination_deg, leftCamber_deg, rise_mm } = item;
         const back = inclinationMovedBack(item, step(earlier, 1));
-        const [before, after] = [across(item, left(item)), across(item, back)];
+        const [before, after] = [leftAcross(item), across(item, back)];
         const whole = rounded(included(item), 'deg', 2);
         return phrase`Back by the shift, the left lower pivot sits ${computed(before, 'length')} − ${term(computed(step(earlier, 1), 'length'))} = ${computed(after, 'length')} outboard. Over ${mm(rise_mm)} that is an inclination of ${rounded(back, 'deg', 2)}. The included angle stays: ${deg(leftInclination_deg)} + ${term(deg(leftCamber_deg))} = ${whole}, so the camber is ${whole} − ${rounded(back, 'deg', 2)} = ${rounded(value, 'deg', 2)}, and on the right it comes out the same.`;
       },

@@ -1,5 +1,6 @@
 import type { Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { step, type Kind, type Part } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { jointMoment } from '../paper/axle.ts';
@@ -23,14 +24,15 @@ const other = ({ outer }: Item): string => (outer === 'higher' ? 'lower' : 'high
 
 const ofJoint = (side: Side): Part<Item> => {
   const quantity = side === 'left' ? OWN_QUANTITIES.leftJoint : OWN_QUANTITIES.rightJoint;
-  const towards = (item: Item, size: number): number => Math.sign(couple(side, item)) * size;
+  const own = kept((item: Item): number => couple(side, item));
+  const towards = (item: Item, size: number): number => Math.sign(own(item)) * size;
   return {
     id: side,
     quantity,
     unit: 'Nm',
     decimals: 1,
     label: `Moment of the ${side} joint’s couple about its steering axis`,
-    value: (item) => couple(side, item),
+    value: own,
     hint: () =>
       phrase`A joint that bends a torque round a corner answers with a couple across: the torque times the tangent of half the angle. On a driven left wheel it turns to the left where the outer end stands higher; on the right everything is mirrored.`,
     slips: [
@@ -44,7 +46,7 @@ const ofJoint = (side: Side): Part<Item> => {
       {
         id: 'turned-round',
         confuses: 'direction of the couple',
-        value: (item) => -couple(side, item),
+        value: (item) => -own(item),
         text: (item) =>
           phrase`The size fits, but the direction of the couple is turned round. It would be so with the outer end ${other(item)} than the inner one, or on the other wheel. Here the outer end stands ${item.outer}, and it is the ${side} wheel.`,
       },

@@ -1,6 +1,7 @@
 import { yawMoment, type Sides } from '#core/axle.ts';
 import type { Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { kept, keptStep } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { steeringMomentOfDifference } from '../paper/axle.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
@@ -20,9 +21,10 @@ const halfTrack = ({ track_mm }: Item): number => si(track_mm, 'mm') / 2;
 const brakes = ({ side, dry_N, ice_N }: Item): Sides<number> =>
   side === 'left' ? { left: dry_N, right: ice_N } : { left: ice_N, right: dry_N };
 const difference = (item: Item): number => brakes(item).left - brakes(item).right;
-const yaw = (item: Item): number => yawMoment(brakes(item), 2 * halfTrack(item));
-const steering = (item: Item, earlier: Earlier): number =>
-  steeringMomentOfDifference(step(earlier, 0) / halfTrack(item), scrub(item));
+const yaw = kept((item: Item): number => yawMoment(brakes(item), 2 * halfTrack(item)));
+const steering = keptStep((item: Item, earlier: Earlier): number =>
+  steeringMomentOfDifference(step(earlier, 0) / halfTrack(item), scrub(item)),
+);
 const otherSide = ({ side }: Item): Side => (side === 'left' ? 'right' : 'left');
 
 /** One side on ice: which way the car is turned, and which way the steering. */

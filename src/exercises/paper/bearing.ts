@@ -32,10 +32,16 @@ export const tiltOn = (on: OnBearing): number =>
 
 /** Load factors of a ball row whose contact angle the table has. */
 export function ballFactors(contactAngle_deg: number): LoadFactors {
+  const known = FACTORS.get(contactAngle_deg);
+  if (known) return known;
   const factors = loadFactors('ball', si(contactAngle_deg, 'deg'));
   if (!factors.ok) throw new RangeError(`no load factors for ${contactAngle_deg} degrees`);
+  FACTORS.set(contactAngle_deg, factors.value);
   return factors.value;
 }
+
+/** What the table said before: exercises keep to a few of its angles. */
+const FACTORS = new Map<number, LoadFactors>();
 
 /** A wheel in a turn: the outer one is pushed toward the car, the inner one away from it. */
 export type InTurn = 'outer' | 'inner';

@@ -13,6 +13,9 @@ interface Said {
 /** Half a track: where the wheel stands, since an exercise needs some place for it. */
 const OUT = 0.75;
 
+/** The spin axis of an upright left wheel without toe. */
+const UPRIGHT = spinAxis('left', 0, 0);
+
 /** A left corner with an upright wheel, its axis given where it meets the road. */
 export function cornerAtRoad({
   scrubRadius = 0,
@@ -21,9 +24,12 @@ export function cornerAtRoad({
   caster = 0,
   loadedRadius = 0.3,
 }: Said & { readonly scrubRadius?: number; readonly trail?: number }): Corner {
-  const wheel = uprightWheel(loadedRadius);
-  const axis = workshopAxis(wheel, { inclination, caster, scrubRadius, trail });
-  return { ...wheel, axis };
+  const wheelCentre = vector(0, OUT, loadedRadius);
+  const axis = workshopAxis(
+    { side: 'left', wheelCentre, spin: UPRIGHT, loadedRadius },
+    { inclination, caster, scrubRadius, trail },
+  );
+  return { side: 'left', wheelCentre, spin: UPRIGHT, loadedRadius, axis };
 }
 
 /** A left corner with an upright wheel, its axis given where it passes the wheel centre. */
@@ -34,11 +40,12 @@ export function cornerAtCentre({
   caster = 0,
   loadedRadius = 0.3,
 }: Said & { readonly spindleOffset?: number; readonly casterOffset?: number }): Corner {
-  const wheel = uprightWheel(loadedRadius);
-  const { x, y, z } = wheel.wheelCentre;
+  const wheelCentre = vector(0, OUT, loadedRadius);
+  const { x, y, z } = wheelCentre;
   const point = vector(x + casterOffset, y - spindleOffset, z);
   const upward = direction(vector(-Math.tan(caster), -Math.tan(inclination), 1));
-  return { ...wheel, axis: { point, direction: upward } };
+  const axis = { point, direction: upward };
+  return { side: 'left', wheelCentre, spin: UPRIGHT, loadedRadius, axis };
 }
 
 /** A left corner with a camber and an inclination, its axis through two pivots. */
@@ -46,8 +53,10 @@ export function cornerWithPivots(inclination: number, camber: number): Corner {
   const lower = vector(0, OUT - 0.08, 0.2);
   const upper = vector(0, lower.y - 0.5 * Math.tan(inclination), 0.7);
   return {
-    ...uprightWheel(0.3),
+    side: 'left',
+    wheelCentre: vector(0, OUT, 0.3),
     spin: spinAxis('left', camber, 0),
+    loadedRadius: 0.3,
     axis: lineThrough(lower, upper),
     pivots: { lower, upper },
   };
@@ -65,10 +74,3 @@ interface Point {
 }
 
 const placed = ({ ahead = 0, out = 0, up = 0 }: Point): Vector => vector(ahead, out, up);
-
-const uprightWheel = (loadedRadius: number): Omit<Corner, 'axis'> => ({
-  side: 'left',
-  wheelCentre: vector(0, OUT, loadedRadius),
-  spin: spinAxis('left', 0, 0),
-  loadedRadius,
-});

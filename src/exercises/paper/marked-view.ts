@@ -1,6 +1,7 @@
 import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import type { Quantity } from '#core/quantities.ts';
+import { kept } from '../forms/kept.ts';
 import { letterOf } from '../forms/rank.ts';
 import { si } from '../phrase.ts';
 import type { CornerMeasure, CornerPicture } from '../pictures/picture.ts';
@@ -48,10 +49,10 @@ export function markedLengths(about: MarkedView) {
     about.corner(si(offset_mm, 'mm'), si(lean_deg, 'deg'), si(radius_mm, 'mm'));
   const offset = ({ offset_mm }: MarkedItem): number => si(offset_mm, 'mm');
   const radius = ({ radius_mm }: MarkedItem): number => si(radius_mm, 'mm');
-  const atOther = (item: MarkedItem): number => {
+  const atOther = kept((item: MarkedItem): number => {
     const geometry = measure(corner(item));
     return view === 'front' ? geometry.spindleOffset : geometry.trail;
-  };
+  });
   const lean = (item: MarkedItem): number => atOther(item) - offset(item);
 
   /** How long a marked length is. */

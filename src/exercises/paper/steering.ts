@@ -40,6 +40,14 @@ export function cornerOnRack(
   return { ...corner, tieRod: rodAt(0, vector(x + forward * lever, y, 0.2)) };
 }
 
+const senseOf = (forward: Forward): number => {
+  const { axis, tieRod } = cornerOnRack(0, 0.1, forward);
+  return rackSense(axis, tieRod);
+};
+
+/** Which way the rack of either arm goes when the wheels turn to the left: the lever's length does not matter. */
+const SENSES: Readonly<Record<Forward, number>> = { [1]: senseOf(1), [-1]: senseOf(-1) };
+
 /** Moment about the axis of a braking force of the tyre, with the brake on the carrier; in N·m, positive to the left. */
 export const brakeMoment = (corner: Corner, force: number): number =>
   momentOf(corner, actionOf(corner, { kind: 'brake-on-carrier', force }));
@@ -55,7 +63,4 @@ export function heldBy({ axis, tieRod }: ReturnType<typeof cornerOnRack>, moment
 export const torquePerNewton = (
   forward: Forward,
   gear: { readonly travelPerTurn: number; readonly assist: number },
-): number => {
-  const { axis, tieRod } = cornerOnRack(0, 0.1, forward);
-  return rackSense(axis, tieRod) * handwheelTorque(1, gear);
-};
+): number => SENSES[forward] * handwheelTorque(1, gear);

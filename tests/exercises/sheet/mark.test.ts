@@ -14,7 +14,7 @@ const verdicts = (item: ReturnType<typeof markItem>) =>
 function carried({ parts }: Exercise) {
   const [first, second] = parts;
   if (!first || !second) throw new Error('two parts');
-  const wrong = first.slips[0]?.value ?? NaN;
+  const wrong = first.slips()[0]?.value ?? NaN;
   return [typedAs(first, wrong), typedAs(second, second.follow([wrong]))];
 }
 
@@ -28,7 +28,7 @@ describe('an exercise of a sheet', () => {
   test('loses the marks of the step that is wrong, once', () => {
     const marked = markItem(plainItem, spacer, { attempts: [carried(spacer)], hints: [] });
     expect(verdicts(marked)).toEqual(['slip', 'follow-on']);
-    expect(marked.counted.parts[0]?.slip?.id).toBe(spacer.parts[0]?.slips[0]?.id);
+    expect(marked.counted.parts[0]?.slip?.id).toBe(spacer.parts[0]?.slips()[0]?.id);
     expect(marked.earned).toBe(2);
   });
 

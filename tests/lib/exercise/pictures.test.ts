@@ -12,7 +12,7 @@ const SEEDS = ['a', 'b', 'c', 'd', 'e', 'f'];
 const picturesOf = ({ picture, solved, parts }: Exercise): readonly Picture[] => [
   ...[picture, solved].flatMap((one) => (one ? [one()] : [])),
   ...parts.flatMap(({ slips, definition: { form, unit } }) => [
-    ...slips.flatMap((slip) => (slip.picture ? [slip.picture()] : [])),
+    ...slips().flatMap((slip) => (slip.picture ? [slip.picture()] : [])),
     ...(form?.kind === 'set'
       ? [form.scale.least, form.scale.start, form.scale.most].map((at) =>
           form.picture(toSI(at, unit)),
