@@ -16,6 +16,7 @@ export const evenKind = <Item>(kind: Kind<Item>): Kind<Item> => ({
   question: kind.question,
   picture: kind.picture,
   solved: kind.solved,
+  wrong: kind.wrong,
   parts: kind.parts.map(evenPart),
 });
 

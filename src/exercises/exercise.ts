@@ -1,7 +1,7 @@
 import { drawnForm, isList, type DrawnForm } from './forms/form.ts';
 import { isEntryOf } from './forms/read-list-entry.ts';
 import { givensOf, type Given } from './givens.ts';
-import type { Earlier, Kind, Part, Slip } from './kind.ts';
+import type { Earlier, Kind, Part, Road, Slip } from './kind.ts';
 import type { Phrase } from './phrase.ts';
 import type { Picture } from './pictures/picture.ts';
 import { randomOf } from './random.ts';
@@ -15,7 +15,8 @@ export interface DrawnSlip {
   /** Where it ends for somebody whose earlier values are these. */
   readonly follow: (earlier: Earlier) => number;
   readonly text: () => Phrase;
-  readonly picture?: (() => Picture) | undefined;
+  /** The road drawn beside the right one; nothing where it cannot be seen. */
+  readonly picture?: (() => Picture | undefined) | undefined;
 }
 
 /** What does not hang on the item, but for the form: that comes with the options or the scale of the item. */
@@ -99,24 +100,26 @@ export function drawExercise<Item extends object>(kind: Kind<Item>, seed: string
 }
 
 function drawnParts<Item>(
-  { parts }: Kind<Item>,
+  { parts, wrong }: Kind<Item>,
   item: Item,
   givens: readonly Given[],
 ): readonly DrawnPart[] | undefined {
-  return reckon(parts, item, givens)?.map((numbers) => drawnPart(numbers, item));
+  return reckon(parts, item, givens)?.map((numbers) => drawnPart(numbers, item, wrong));
 }
 
 function drawnPart<Item>(
-  { part, earlier, answer, tolerance, slipValues }: Reckoned<Item>,
+  numbers: Reckoned<Item>,
   item: Item,
+  wrong: Kind<Item>['wrong'],
 ): DrawnPart {
+  const { part, earlier, answer, tolerance } = numbers;
   const form = part.form && drawnForm(part.form, item, earlier);
   let slips: readonly DrawnSlip[] | undefined;
   return {
     definition: definitionOf(part, form),
     answer,
     tolerance,
-    slips: () => (slips ??= drawnSlips(part, item, slipValues)),
+    slips: () => (slips ??= drawnSlips(numbers, item, wrong)),
     follow: (own) => part.value(item, own),
     solution: () => part.solution(item, earlier, answer),
     hint: () => part.hint(item),
@@ -124,11 +127,14 @@ function drawnPart<Item>(
 }
 
 function drawnSlips<Item>(
-  { slips, form }: Part<Item>,
+  { part, answer, slipValues }: Reckoned<Item>,
   item: Item,
-  values: readonly number[],
+  wrong: Kind<Item>['wrong'],
 ): readonly DrawnSlip[] {
-  const drawn = slips.map((slip, i) => drawnSlip(slip, item, values[i] ?? NaN));
+  const { id, slips, form } = part;
+  const drawn = slips.map((slip, i) =>
+    drawnSlip(slip, item, { part: id, slip: slip.id, value: slipValues[i] ?? NaN, answer }, wrong),
+  );
   // What a list does not have in this item, nobody can choose.
   return form && form.kind !== 'set' ? drawn.filter(({ value }) => !Number.isNaN(value)) : drawn;
 }
@@ -141,13 +147,18 @@ function definitionOf<Item>(part: Part<Item>, form: DrawnForm | undefined): Defi
     : { ...part, form };
 }
 
-const drawnSlip = <Item>(slip: Slip<Item>, item: Item, value: number): DrawnSlip => ({
+const drawnSlip = <Item>(
+  slip: Slip<Item>,
+  item: Item,
+  road: Road,
+  wrong: Kind<Item>['wrong'],
+): DrawnSlip => ({
   id: slip.id,
   confuses: slip.confuses,
-  value,
+  value: road.value,
   follow: (own) => slip.value(item, own),
   text: () => slip.text(item),
-  picture: slip.picture && pictureOf(slip.picture, item),
+  picture: slip.picture ? pictureOf(slip.picture, item) : wrong && (() => wrong(item, road)),
 });
 
 /** One character for a part: the sign of its answer, or a dot where the quantity has none. */

@@ -21,6 +21,15 @@ export interface Slip<Item> {
   readonly picture?: ((item: Item) => Picture) | undefined;
 }
 
+/** A wrong road as a picture needs it: of which part, which slip, and where it ends from true earlier values. In SI. */
+export interface Road {
+  readonly part: string;
+  readonly slip: string;
+  readonly value: number;
+  /** The right one. */
+  readonly answer: number;
+}
+
 /** One thing to be found, on the way or at the end: a number, or what stands for one (see `form`). */
 export interface Part<Item> {
   readonly id: string;
@@ -77,6 +86,11 @@ export interface Kind<Item> {
   readonly picture?: ((item: Item) => Picture) | undefined;
   /** The same with what was asked for, beside the worked solution. */
   readonly solved?: ((item: Item) => Picture) | undefined;
+  /**
+   * A known wrong road beside the right one, for slips that have no picture of their own; nothing where the road
+   * cannot be seen in a drawing. Shown once it was taken.
+   */
+  readonly wrong?: (item: Item, road: Road) => Picture | undefined;
   /**
    * Each part leads to a later one, so that the last answer vouches for those before it. The last one is a number
    * or a setting: what can be guessed counts only with a number that bears it out.

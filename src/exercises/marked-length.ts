@@ -15,8 +15,11 @@ import { markedChoices } from './slips/marked-choices.ts';
 export function markedLength(about: MarkedView): Kind<MarkedItem> {
   const { view, wanted, given, wantedAt } = about;
   const { offset, radius, atOther, lean, long, picture, drawnAlone } = markedLengths(about);
-  const choices = markedChoices(about, drawnAlone);
   const meant = ({ asks }: MarkedItem): MarkedId => (asks === 'offset' ? 'wanted' : 'lean');
+  const choices = markedChoices(about, (id) => (item) => ({
+    ...drawnAlone(meant(item))(item),
+    wrong: { measures: drawnAlone(id)(item).measures ?? [] },
+  }));
   const name = ({ asks }: MarkedItem): string =>
     asks === 'offset' ? wanted.name : `way that the axis goes ${about.leans}`;
   const number = (item: MarkedItem, earlier: Earlier): number =>

@@ -11,7 +11,7 @@ export interface Response {
   readonly verdict: Verdict;
   readonly words: Phrase;
   /** What was done, drawn; of a known wrong road that has a picture. */
-  readonly picture?: () => Picture;
+  readonly picture?: () => Picture | undefined;
 }
 
 /**

@@ -19,6 +19,8 @@ interface Common {
   readonly pair?: string;
   /** Part of the pale picture of the state before the change. */
   readonly before?: boolean;
+  /** Part of a wrong road that somebody took: dashed, beside the right one. */
+  readonly wrong?: boolean;
 }
 
 /** A run of points, straight or smooth, open or closed. */

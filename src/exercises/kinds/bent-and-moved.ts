@@ -6,6 +6,7 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerWithPivots } from '../paper/corner.ts';
 import { camberRead, onSheet_deg, sheetAngle_deg } from '../paper/sheet.ts';
 import { deg, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
 
 interface Item {
   /** As the maker means this corner to be. */
@@ -27,6 +28,9 @@ const setCamber = ({ setCamber_deg }: Item): number => si(setCamber_deg, 'deg');
 const camberChange = (item: Item): number => camber(item) - setCamber(item);
 const inclinationChange = ({ inclination_deg, setInclination_deg }: Item): number =>
   si(inclination_deg - setInclination_deg, 'deg');
+
+/** The axis takes the wheel along, the other way about. */
+const withAxisBack = (item: Item): number => camber(item) + inclinationChange(item);
 
 /** One corner with two faults: what of its camber is bent in, and what came with the axis. */
 export const bentAndMoved: Kind<Item> = {
@@ -54,6 +58,30 @@ export const bentAndMoved: Kind<Item> = {
   sound: ({ camber_deg }) => Math.abs(camber_deg) >= 0.4 && Math.abs(camber_deg) <= 4,
   question: ({ setInclination_deg, setCamber_deg, inclination_deg, camber_deg }) =>
     phrase`A corner on a strut is meant to have an inclination of ${deg(setInclination_deg)} and a camber of ${camberRead(setCamber_deg)}. After a kerb it has an inclination of ${deg(inclination_deg)} and a camber of ${camberRead(camber_deg)}. How much of the camber is bent into carrier or strut, and how much came with an axis that has moved?`,
+  picture: (item) => ({
+    ...{ scene: 'corner', view: 'front' },
+    before: cornerWithPivots(si(item.setInclination_deg, 'deg'), setCamber(item)),
+    corner: cornerWithPivots(si(item.inclination_deg, 'deg'), camber(item)),
+    measures: [
+      { of: 'inclination', says: deg(item.inclination_deg).figure },
+      { of: 'camber', says: deg(item.camber_deg).figure },
+    ],
+  }),
+  solved: (item) => ({
+    ...{ scene: 'corner', view: 'front' },
+    before: cornerWithPivots(si(item.inclination_deg, 'deg'), camber(item)),
+    corner: cornerWithPivots(si(item.setInclination_deg, 'deg'), withAxisBack(item)),
+    measures: [
+      { of: 'inclination', says: deg(item.setInclination_deg).figure },
+      { of: 'camber', says: `camber ${rounded(withAxisBack(item), 'deg', 2).figure}` },
+    ],
+  }),
+  wrong: (item, road) =>
+    road.part === 'with-axis-back'
+      ? seenBeside({ of: 'camber', says: 'camber', view: 'front' }, road, (value) =>
+          cornerWithPivots(si(item.setInclination_deg, 'deg'), value),
+        )
+      : undefined,
   parts: [
     {
       id: 'bent-in',

@@ -4,6 +4,7 @@ import { step, type Kind, type Part } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerWithPivots } from '../paper/corner.ts';
 import { deg, phrase, rounded, si, sign, term, type Phrase } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
 
 interface Item {
   readonly leftInclination_deg: number;
@@ -38,6 +39,8 @@ const inclinationGap = (item: Item): number =>
 const camberWritten = (camber_deg: number): Phrase =>
   phrase`${deg(camber_deg)} (top ${sign(camber_deg, QUANTITIES.camber)})`;
 
+const SIDES = ['left', 'right'] as const;
+
 /** Two included angles compared: what a bent part looks like on an alignment sheet. */
 export const bentCarrier: Kind<Item> = {
   id: 'bent-carrier',
@@ -66,6 +69,38 @@ export const bentCarrier: Kind<Item> = {
         : 'camber mixed',
   question: (item) =>
     phrase`After a knock against a kerb the alignment sheet shows, on the left, an inclination of ${deg(item.leftInclination_deg)} and a camber of ${camberWritten(item.leftCamber_deg)}; on the right, an inclination of ${deg(item.rightInclination_deg)} and a camber of ${camberWritten(item.rightCamber_deg)}. Which side has the larger included angle, and by how much?`,
+  picture: (item) => ({
+    ...{ scene: 'corner', view: 'front' },
+    corner: cornerWithPivots(si(item.leftInclination_deg, 'deg'), si(item.leftCamber_deg, 'deg')),
+    measures: [
+      { of: 'inclination', says: deg(item.leftInclination_deg).figure },
+      { of: 'camber', says: deg(item.leftCamber_deg).figure },
+    ],
+  }),
+  solved: (item) => ({
+    scene: 'bars',
+    title: 'Included angles of both sides',
+    bars: [left(item), right(item)].map(({ inclination_deg, camber_deg }, i) => {
+      const value = included(inclination_deg, camber_deg);
+      return { says: `${SIDES[i] ?? ''} ${rounded(value, 'deg', 2).figure}`, value };
+    }),
+  }),
+  wrong: (item, road) => {
+    const wheels = { 'included-left': left(item), 'included-right': right(item) };
+    const wheel = wheels[road.part as keyof typeof wheels] as Wheel | undefined;
+    const asked = { says: wheel ? 'included' : 'left less right', value: road.answer };
+    return wrongBar(
+      'Angles from the sheet, and what is asked for',
+      wheel
+        ? [
+            { says: 'inclination', value: si(wheel.inclination_deg, 'deg') },
+            { says: 'camber', value: si(wheel.camber_deg, 'deg') },
+            asked,
+          ]
+        : [asked],
+      road,
+    );
+  },
   parts: [
     includedPart('left', left, right),
     includedPart('right', right, left),

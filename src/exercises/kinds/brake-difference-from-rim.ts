@@ -7,6 +7,8 @@ import { between } from '../paper/plausible.ts';
 import { gear, otherPlace, place, type Gear } from '../paper/gear.ts';
 import { assistWord, torquePerNewton, type Assist, type Forward } from '../paper/steering.ts';
 import { bare, directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { senseOf, wrongTurn } from '../pictures/axle-pictures.ts';
+import type { AxlePicture } from '../pictures/picture.ts';
 
 interface Item extends Gear {
   readonly rim_N: number;
@@ -27,6 +29,12 @@ const momentFrom = (item: Item, earlier: Earlier): number =>
   step(earlier, 0) / forcePerMoment(item);
 const differenceFrom = (item: Item, earlier: Earlier): number =>
   step(earlier, 1) / momentPerForce(item);
+
+const onAxle = ({ scrub_mm, forward }: Item): AxlePicture => ({
+  scene: 'axle',
+  scrub_mm,
+  rack: forward > 0 ? 'ahead' : 'behind',
+});
 
 /** Backwards from what the driver feels to the brake that is weaker. */
 export const brakeDifferenceFromRim: Kind<Item> = {
@@ -53,6 +61,22 @@ export const brakeDifferenceFromRim: Kind<Item> = {
     `rack ${place(item)} the axis, scrub ${sign(item.scrub_mm, QUANTITIES.scrubRadius)}`,
   question: (item) =>
     phrase`On a test track, braking straight ahead on an even road, the rim of the steering wheel has to be held against ${directed(item.rim_N, 'N', QUANTITIES.axleRimForce)}. The rim is ${mm(item.rim_mm)} across, the power steering divides the torque by ${assistWord(item.assist)}, and one turn moves the rack by ${mm(item.travel_mm)}. The rack lies ${place(item)} the steering axes, which stand upright; each tie rod runs straight across the car, ${mm(item.lever_mm)} from its axis. The brakes sit on the carriers, and the scrub radius is ${directed(item.scrub_mm, 'mm', QUANTITIES.scrubRadius)}. Work back to the difference of the brakes.`,
+  picture: (item) => ({ ...onAxle(item) }),
+  solved: (item) => {
+    const rack = rackFrom(item);
+    const moment = momentFrom(item, [rack]);
+    const more = differenceFrom(item, [rack, moment]);
+    const force = { says: `${rounded(Math.abs(more), 'N', 0).figure} more`, ahead: -1 };
+    return {
+      ...onAxle(item),
+      ...(more > 0 ? { left: force } : { right: force }),
+      turns: { both: senseOf(moment), rack: senseOf(rack) },
+    };
+  },
+  wrong: (item, road) =>
+    road.part === 'difference'
+      ? undefined
+      : wrongTurn(onAxle(item), road.part === 'rack' ? 'rack' : 'both', road, {}),
   parts: [
     {
       id: 'rack',

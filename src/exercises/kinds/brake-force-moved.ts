@@ -6,6 +6,7 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { coupleMoment, momentAlong } from '../paper/along.ts';
 import { cornerAtCentre } from '../paper/corner.ts';
 import { computed, deg, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
 interface Item {
@@ -37,6 +38,10 @@ const ofCouple = keptStep((item: Item, earlier: Earlier): number =>
 /** The sign of a moment to the left on a left wheel. */
 const out = ({ side }: Item): number => outboardSign(side);
 
+const held = ({ force_N }: Item, at: SeenForce['at']): SeenForce => ({
+  ...{ at, force: -force_N, says: given(force_N, 'N').figure },
+});
+
 /** The brake taken apart: force at the wheel centre, couple about the spin axis, and what the two come to. */
 export const brakeForceMoved: Kind<Item> = {
   id: 'brake-force-moved',
@@ -57,6 +62,28 @@ export const brakeForceMoved: Kind<Item> = {
   },
   question: ({ side, force_N, radius_mm, spindle_mm, inclination_deg }) =>
     phrase`A caliper on the carrier brakes the ${side} front wheel: the road holds the tyre back with ${given(force_N, 'N')}. The wheel is upright, its loaded radius ${mm(radius_mm)}, the spindle offset ${mm(spindle_mm)} inboard. The steering axis leans ${deg(inclination_deg)} inboard without caster. Count the force at the wheel centre and the brake torque as a couple, and put the two together.`,
+  ...forcePictures<Item>({
+    side: ({ side }) => side,
+    left: corner,
+    given: (item) => ({
+      axis: 'high',
+      forces: [{ at: 'road', towards: [-1, 0, 0], says: given(item.force_N, 'N').figure }],
+      measures: [
+        { of: 'spindleOffset', says: mm(item.spindle_mm).figure },
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+      ],
+    }),
+    forces: (item) => [held(item, 'road')],
+    parts: {
+      'of-force': {
+        seen: 'moment',
+        force: (item) => held(item, 'centre'),
+        taken: { 'loaded-radius': 'loadedRadius' },
+      },
+      together: { seen: 'moment', force: (item) => held(item, 'road') },
+    },
+  }),
   parts: [
     {
       id: 'torque',

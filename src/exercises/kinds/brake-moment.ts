@@ -1,4 +1,4 @@
-import type { Side } from '#core/corner.ts';
+import type { Corner, Side } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { keptStep } from '../forms/kept.ts';
@@ -7,6 +7,8 @@ import { momentAlong } from '../paper/along.ts';
 import { cornerAtCentre, cornerAtRoad } from '../paper/corner.ts';
 import { between } from '../paper/plausible.ts';
 import { computed, deg, given, mm, phrase, rounded, si, sign } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
+import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
 interface Item {
@@ -32,6 +34,19 @@ const cosine = (item: Item): number => Math.cos(inclination(item));
 /** A rearward force that far outboard of the axis. */
 const rearward = ({ side }: Item): number => (side === 'left' ? 1 : -1);
 
+const leaning = (item: Item, spindleOffset = spindle(item)): Corner =>
+  cornerAtCentre({
+    spindleOffset,
+    inclination: inclination(item),
+    loadedRadius: radius(item),
+  });
+
+const brake = ({ force_N }: Item): SeenForce => ({
+  at: 'road',
+  force: -force_N,
+  says: given(force_N, 'N').figure,
+});
+
 /** A brake on the carrier: down to the road for the lever, then the moment with its side. */
 export const brakeMoment: Kind<Item> = {
   id: 'brake-moment',
@@ -52,6 +67,27 @@ export const brakeMoment: Kind<Item> = {
   },
   question: ({ side, force_N, spindle_mm, radius_mm, inclination_deg }) =>
     phrase`The caliper of the ${side} front wheel sits on the carrier. Braking, the road holds the tyre back with ${given(force_N, 'N')}. The wheel is upright, its loaded radius ${mm(radius_mm)}. The steering axis leans ${deg(inclination_deg)} inboard without caster and passes ${mm(spindle_mm)} inboard of the wheel centre.`,
+  ...forcePictures<Item>({
+    side: ({ side }) => side,
+    left: (item) => leaning(item),
+    given: (item) => ({
+      axis: 'high',
+      forces: [{ at: 'road', towards: [-1, 0, 0], says: given(item.force_N, 'N').figure }],
+      measures: [
+        { of: 'spindleOffset', says: mm(item.spindle_mm).figure },
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+      ],
+    }),
+    forces: (item) => [brake(item)],
+    parts: {
+      moment: { seen: 'moment', force: brake, taken: { 'brake-torque': 'loadedRadius' } },
+    },
+    other: (item, road) =>
+      seenBeside({ of: 'scrubRadius', says: 'scrub radius', view: 'front' }, road, (value) =>
+        leaning(item, value + lean(item)),
+      ),
+  }),
   parts: [
     {
       id: 'scrub',

@@ -8,6 +8,8 @@ import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerToCamber } from '../paper/cambered.ts';
 import { deg, directed, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
+import { along, vector } from '#core/vector.ts';
 
 interface Item {
   readonly inclination_deg: number;
@@ -41,6 +43,13 @@ const move = keptStep(
     contactCentre(leaned(item, earlier)).y - contactCentre(corner(item)).y,
 );
 
+/** The axis where it has this scrub radius with the wheel as it is wanted. */
+const shifted = (item: Item, value: number): Corner['axis'] => {
+  const wanted = leaned(item, [si(item.newCamber_deg - item.camber_deg, 'deg')]);
+  const { point, direction } = wanted.axis;
+  return { direction, point: along(point, measure(wanted).scrubRadius - value, vector(0, 1, 0)) };
+};
+
 /** Camber set at the carrier leaves the axis alone and swings the contact centre out or in below the lower pivot. */
 export const camberAtCarrier: Kind<Item> = {
   id: 'camber-at-carrier',
@@ -68,6 +77,36 @@ export const camberAtCarrier: Kind<Item> = {
     `${newCamber_deg < camber_deg ? 'top inboard' : 'top outboard'} ${scrub_mm < 0 ? 'outboard' : 'inboard'}`,
   question: (item) =>
     phrase`An alignment sheet shows an inclination of ${deg(item.inclination_deg)}, the top of the axis leaning inboard, and a camber of ${deg(item.camber_deg)}, the top of the wheel leaning ${sign(item.camber_deg, QUANTITIES.camber)}. A slotted bolt where strut and knuckle meet is set so that the camber becomes ${deg(item.newCamber_deg)}, the top leaning ${sign(item.newCamber_deg, QUANTITIES.camber)}. The lower pivot is ${mm(item.lowerUp_mm)} above the road, the loaded radius ${mm(item.radius_mm)}, the scrub radius ${directed(item.scrub_mm, 'mm', QUANTITIES.scrubRadius)}. Both pivots stay.`,
+  ...cornerPictures<Item>({
+    view: 'front',
+    given: (item) => ({
+      corner: corner(item),
+      measures: [
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+        { of: 'camber', says: deg(item.camber_deg).figure },
+        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+      ],
+    }),
+    end: (item) => leaned(item, [si(item.newCamber_deg - item.camber_deg, 'deg')]),
+    before: corner,
+    parts: {
+      change: {
+        of: 'camber',
+        says: 'camber',
+        to: (item, value) => leaned(item, [value]),
+        before: corner,
+      },
+      scrub: {
+        of: 'scrubRadius',
+        says: 'scrub radius',
+        to: (item, value) => ({
+          ...leaned(item, [si(item.newCamber_deg - item.camber_deg, 'deg')]),
+          axis: shifted(item, value),
+        }),
+        before: corner,
+      },
+    },
+  }),
   parts: [
     {
       id: 'change',

@@ -2,6 +2,8 @@ import { camberFromCaster, camberFromInclination } from '#core/camber-by-rule.ts
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { bare, deg, directed, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
+import type { Bar } from '../pictures/picture.ts';
 
 interface Item {
   /** Camber read on the turn plates, the turn each way, and full lock. */
@@ -25,6 +27,12 @@ const casterGrows = (item: Item): number =>
   camberFromCaster(1, lock(item)) / camberFromCaster(1, turn(item));
 const inclinationGrows = (item: Item): number =>
   camberFromInclination(1, lock(item)) / camberFromInclination(1, turn(item));
+
+const readings = (item: Item): readonly Bar[] =>
+  [item.turnedIn_deg, item.ahead_deg, item.turnedOut_deg].map((value) => ({
+    says: deg(Math.abs(value)).figure,
+    value: si(value, 'deg'),
+  }));
 
 /** Three readings taken apart into what the caster did and what the inclination did, and on to another angle. */
 export const camberAtFullLock: Kind<Item> = {
@@ -54,6 +62,20 @@ export const camberAtFullLock: Kind<Item> = {
   pattern: ({ way }) => `turned ${way}`,
   question: ({ turnedIn_deg, ahead_deg, turnedOut_deg, turn_deg, lock_deg, way }) =>
     phrase`On a turn plate the camber of a front wheel is read three times, with the side to which its top leans: ${directed(ahead_deg, 'deg', QUANTITIES.camber)} straight ahead, ${directed(turnedIn_deg, 'deg', QUANTITIES.camber)} turned in by ${deg(turn_deg)}, ${directed(turnedOut_deg, 'deg', QUANTITIES.camber)} turned out by as much. Full lock is ${deg(lock_deg)} turned ${way}, farther than the plate goes. By the workshop’s rule the share of the caster grows with the sine of the turn, the share of the inclination with one less the cosine. What is the camber at full lock?`,
+  picture: (item) => ({
+    scene: 'bars',
+    title: 'Camber turned in, straight ahead and turned out, outboard upward',
+    bars: readings(item),
+  }),
+  wrong: (item, road) =>
+    wrongBar(
+      'Camber turned in, straight ahead and turned out, and what is asked for, outboard upward',
+      [
+        ...readings(item).map((bar, i) => ({ ...bar, says: ['in', 'ahead', 'out'][i] ?? '' })),
+        { says: 'asked', value: road.answer },
+      ],
+      road,
+    ),
   parts: [
     {
       id: 'from-caster',

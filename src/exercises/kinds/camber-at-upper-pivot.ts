@@ -1,10 +1,12 @@
 import { changed, NO_CHANGE } from '#core/change.ts';
+import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerWithPivots } from '../paper/corner.ts';
 import { deg, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly inclination_deg: number;
@@ -17,6 +19,10 @@ const inclination = ({ inclination_deg }: Item): number => si(inclination_deg, '
 const camber = ({ camber_deg }: Item): number => si(camber_deg, 'deg');
 const wanted = ({ wanted_deg }: Item): number => si(wanted_deg, 'deg');
 const change = (item: Item): number => wanted(item) - camber(item);
+
+/** The corner with its wheel and its axis leaned as one piece. */
+const leaned = (item: Item): Corner =>
+  cornerWithPivots(inclination(item) - change(item), wanted(item));
 
 /** Camber set by the upper pivot turns wheel and axis together. */
 export const camberAtUpperPivot: Kind<Item> = {
@@ -34,6 +40,30 @@ export const camberAtUpperPivot: Kind<Item> = {
   pattern: ({ camber_deg }) => (camber_deg > 0 ? 'from outboard' : 'from inboard'),
   question: ({ inclination_deg, camber_deg, wanted_deg }) =>
     phrase`An alignment sheet shows an inclination of ${deg(inclination_deg)}; the top of the axis leans inboard. Camber is ${deg(camber_deg)}: the top of the wheel leans ${sign(camber_deg, QUANTITIES.camber)}. It is to become ${deg(wanted_deg)}, the top leaning inboard, and is set by moving the upper pivot across in its slots. The lower pivot stays.`,
+  ...cornerPictures<Item>({
+    view: 'front',
+    given: (item) => ({
+      corner: cornerWithPivots(inclination(item), camber(item)),
+      measures: [
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+        { of: 'camber', says: deg(item.camber_deg).figure },
+      ],
+    }),
+    end: (item) => leaned(item),
+    before: (item) => cornerWithPivots(inclination(item), camber(item)),
+    parts: {
+      change: {
+        of: 'camber',
+        says: 'camber',
+        to: (item, value) => cornerWithPivots(inclination(item), camber(item) + value),
+      },
+      inclination: {
+        of: 'inclination',
+        says: 'inclination',
+        to: (item, value) => ({ ...leaned(item), axis: cornerWithPivots(value, 0).axis }),
+      },
+    },
+  }),
   parts: [
     {
       id: 'change',

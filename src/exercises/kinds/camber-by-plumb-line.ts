@@ -2,7 +2,9 @@ import { degrees } from '#core/angle.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
+import { cornerWithPivots } from '../paper/corner.ts';
 import { bare, deg, directed, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly upper_mm: number;
@@ -42,6 +44,22 @@ export const camberByPlumbLine: Kind<Item> = {
   },
   question: (item) =>
     phrase`A plumb line hangs in front of a wheel, clear of the tyre. From the line to the upper edge of the rim there are ${mm(item.upper_mm)}, to the lower edge ${mm(item.lower_mm)}, and the two edges are ${mm(item.span_mm)} apart. A spirit level on the garage floor says that across the car it falls by ${directed(item.floor_deg, 'deg', OWN_QUANTITIES.floorFall)}, and the car stands on it with both wheels. What camber would the wheel have on a level road?`,
+  solved: (item) => {
+    const lean = toPlumb(item, gap(item)) - floor(item);
+    return {
+      ...{ scene: 'corner', view: 'front' },
+      corner: cornerWithPivots(0, lean),
+      axis: 'none',
+      measures: [{ of: 'camber', says: `camber ${rounded(lean, 'deg', 2).figure}` }],
+    };
+  },
+  wrong: (_item, road) => {
+    if (road.part === 'gap') return undefined;
+    const seen = seenBeside({ of: 'camber', says: 'lean', view: 'front' }, road, (value) =>
+      cornerWithPivots(0, value),
+    );
+    return seen && { ...seen, axis: 'none' };
+  },
   parts: [
     {
       id: 'gap',

@@ -1,8 +1,10 @@
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
+import { cornerWithPivots } from '../paper/corner.ts';
 import { camberRead, onSheet_deg, sheetAngle_deg } from '../paper/sheet.ts';
 import { deg, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
 
 interface Item {
   /** As the maker gives it for the carrier. */
@@ -35,6 +37,32 @@ export const camberIfStraight: Kind<Item> = {
   sound: ({ camber_deg }) => Math.abs(camber_deg) >= 0.4 && Math.abs(camber_deg) <= 5,
   question: (item) =>
     phrase`A maker gives an included angle of ${deg(item.includedAngle_deg)} for a carrier. On the car, the sheet shows an inclination of ${deg(item.inclination_deg)} and a camber of ${camberRead(item.camber_deg)}. What camber should the wheel have with this inclination if nothing were bent, and how much is bent in?`,
+  picture: (item) => ({
+    ...{ scene: 'corner', view: 'front' },
+    corner: cornerWithPivots(inclination(item), camber(item)),
+    measures: [
+      { of: 'inclination', says: deg(item.inclination_deg).figure },
+      { of: 'camber', says: deg(item.camber_deg).figure },
+    ],
+  }),
+  solved: (item) => ({
+    ...{ scene: 'corner', view: 'front' },
+    before: cornerWithPivots(inclination(item), camber(item)),
+    corner: cornerWithPivots(inclination(item), included(item) - inclination(item)),
+    measures: [
+      { of: 'inclination', says: deg(item.inclination_deg).figure },
+      {
+        of: 'camber',
+        says: `camber ${rounded(included(item) - inclination(item), 'deg', 2).figure}`,
+      },
+    ],
+  }),
+  wrong: (item, road) =>
+    road.part === 'expected'
+      ? seenBeside({ of: 'camber', says: 'camber', view: 'front' }, road, (value) =>
+          cornerWithPivots(inclination(item), value),
+        )
+      : undefined,
   parts: [
     {
       id: 'expected',

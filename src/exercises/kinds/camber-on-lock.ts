@@ -3,6 +3,8 @@ import { QUANTITIES } from '#core/quantities.ts';
 import { fromSI } from '#core/units/convert.ts';
 import { step, type Kind } from '../kind.ts';
 import { bare, deg, directed, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
+import type { Bar } from '../pictures/picture.ts';
 
 interface Item {
   readonly inclination_deg: number;
@@ -18,6 +20,12 @@ const camber = ({ camber_deg }: Item): number => si(camber_deg, 'deg');
 const size = ({ turn_deg }: Item): number => si(turn_deg, 'deg');
 const wayOf = ({ way }: Item): 1 | -1 => (way === 'out' ? 1 : -1);
 const turn = (item: Item): number => wayOf(item) * size(item);
+
+const shares = (item: Item): readonly Bar[] => [
+  { says: 'straight', value: camber(item) },
+  { says: 'inclination', value: camberFromInclination(inclination(item), turn(item)) },
+  { says: 'caster', value: camberFromCaster(caster(item), turn(item)) },
+];
 
 /** Camber of a turned wheel, share by share. */
 export const camberOnLock: Kind<Item> = {
@@ -37,6 +45,24 @@ export const camberOnLock: Kind<Item> = {
   pattern: ({ way }) => `turned ${way}`,
   question: ({ inclination_deg, caster_deg, camber_deg, turn_deg, way }) =>
     phrase`A front wheel has an inclination of ${deg(inclination_deg)}, a caster of ${deg(caster_deg)} and, straight ahead, a camber of ${directed(camber_deg, 'deg', QUANTITIES.camber)}. The top of its axis leans inboard and rearward. The wheel is turned ${way} by ${deg(turn_deg)}. By the workshop’s rule the inclination adds its own size times one less the cosine of the turn, and the caster adds or takes away its own size times the sine. What is the camber then?`,
+  solved: (item) => ({
+    scene: 'bars',
+    title: 'Camber straight ahead, what comes on lock, and all together, outboard upward',
+    bars: [
+      ...shares(item),
+      { says: 'camber', value: shares(item).reduce((sum, { value }) => sum + value, 0) },
+    ],
+  }),
+  wrong: (item, road) => {
+    const [straight, ofInclination, ofCaster] = shares(item);
+    const taken = {
+      'from-inclination': [ofInclination],
+      'from-caster': [ofCaster],
+      camber: [straight, ofInclination, ofCaster, { says: 'camber', value: road.answer }],
+    }[road.part];
+    const bars = (taken ?? []).flatMap((bar) => bar ?? []);
+    return wrongBar('Camber and its shares, outboard upward', bars, road);
+  },
   parts: [
     {
       id: 'from-inclination',

@@ -7,6 +7,8 @@ import { leverOf } from '../paper/along.ts';
 import { cornerAtCentre } from '../paper/corner.ts';
 import { between } from '../paper/plausible.ts';
 import { bare, deg, directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
+import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
 
 interface Item {
   readonly most_Nm: number;
@@ -34,6 +36,12 @@ const scrubFor = (item: Item, spindleOffset: number): number =>
   measure(cornerWith(item, spindleOffset)).scrubRadius;
 const lean = kept((item: Item): number => -scrubFor(item, 0));
 
+const push = (item: Item): SeenForce => ({
+  at: 'centre',
+  force: -blow(item),
+  says: given(item.blow_kN, 'kN').figure,
+});
+
 /** An enthusiast's case, backwards: from a blow at a kerb to what is left for a spacer. */
 export const caseKerbSpacer: Kind<Item> = {
   id: 'case-kerb-spacer',
@@ -57,6 +65,39 @@ export const caseKerbSpacer: Kind<Item> = {
   },
   question: ({ most_Nm, blow_kN, inclination_deg, radius_mm, scrub_mm }) =>
     phrase`You want spacers for your own car, and set yourself a limit: a kerb that pushes the left wheel centre rearward with ${given(blow_kN, 'kN')} shall not make more than ${given(most_Nm, 'Nm')} about the steering axis. The axis leans inboard at its top by ${deg(inclination_deg)} and not at all rearward; the wheel stands upright on a loaded radius of ${mm(radius_mm)}. You have measured a scrub radius of ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}. Judge it: how thick may a spacer be?`,
+  ...forcePictures<Item>({
+    side: () => 'left',
+    left: (item) => cornerWith(item, spindleFor(item, lever(item))),
+    given: (item) => ({
+      corner: cornerWith(item, scrub(item) + lean(item)),
+      axis: 'low',
+      measures: [
+        { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+      ],
+    }),
+    forces: (item) => [push(item)],
+    parts: { lever: { seen: 'lever', force: push } },
+    other: (item, road) =>
+      road.part === 'spindle-offset'
+        ? seenBeside(
+            { of: 'spindleOffset', says: 'spindle offset', view: 'front' },
+            road,
+            (value) => cornerWith(item, value),
+          )
+        : seenBeside(
+            { of: 'scrubRadius', says: 'scrub radius', view: 'front' },
+            road.part === 'scrub'
+              ? road
+              : {
+                  ...road,
+                  value: road.value + scrub(item),
+                  answer: road.answer + scrub(item),
+                },
+            (value) => cornerWith(item, value + lean(item)),
+          ),
+  }),
   parts: [
     {
       id: 'lever',

@@ -4,6 +4,7 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { between } from '../paper/plausible.ts';
 import { bare, directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { bearingPictures } from '../pictures/bearing-pictures.ts';
 
 interface Item {
   readonly rating_kN: number;
@@ -49,6 +50,26 @@ export const caseRowLife: Kind<Item> = {
     between(1000 * (lineFor(item, most(item)) - offset(item)), 5, 36),
   question: ({ rating_kN, life_Mrev, load_N, spread_mm, offset_mm }) =>
     phrase`A class project: a hub on two rows of balls shall keep a rating life of ${given(life_Mrev, 'Mrev')} in its outboard row, running straight under a wheel load of ${given(load_N, 'N')}. Each row has a load rating of ${given(rating_kN, 'kN')}; its thrust is too small to count. The pressure centres are ${mm(spread_mm)} apart, and the load line now lies ${directed(offset_mm, 'mm', OWN_QUANTITIES.loadLine)} of their middle. Judge it: how thick may a spacer be?`,
+  ...bearingPictures<Item>({
+    given: (item) => item,
+    end: (item) => ({ ...item, offset_mm: 1000 * lineFor(item, most(item)) }),
+    parts: {
+      load: { seen: 'row', row: 'outboard' },
+      line: {
+        seen: 'line',
+        of: 'offset',
+        says: 'offset',
+        to: (_item, value) => 1000 * value,
+        taken: { 'from-inboard-centre': 'fromInboard' },
+      },
+      spacer: {
+        seen: 'line',
+        of: 'offset',
+        says: 'offset',
+        to: (item, value) => item.offset_mm + 1000 * value,
+      },
+    },
+  }),
   parts: [
     {
       id: 'load',

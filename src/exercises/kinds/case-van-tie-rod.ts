@@ -1,10 +1,14 @@
+import { changed, NO_CHANGE } from '#core/change.ts';
+import type { Corner } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { kept } from '../forms/kept.ts';
-import { step, type Kind } from '../kind.ts';
+import { step, type Kind, type Road } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
+import { cornerAtRoad } from '../paper/corner.ts';
 import { between } from '../paper/plausible.ts';
 import { brakeMoment, cornerOnRack } from '../paper/steering.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
 interface Item {
@@ -23,6 +27,16 @@ const perMetre = kept((item: Item): number => brakeMoment(cornerOnRack(1, 0.1, 1
 const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const lessInset = ({ oldInset_mm, newInset_mm }: Item): number =>
   si(oldInset_mm - newInset_mm, 'mm');
+
+/** The corner with its wheel so far out. */
+const moved = (item: Item, move: number): Corner =>
+  changed(cornerAtRoad({ scrubRadius: scrub(item) }), { ...NO_CHANGE, spacer: move });
+
+/** A movement or a spacer as the scrub radius that it leads to. */
+const withMost = (item: Item, road: Road): Road => {
+  const other = scrub(item) + (road.part === 'spacer' ? lessInset(item) : 0);
+  return { ...road, value: road.value + other, answer: road.answer + other };
+};
 
 /** A technician's case, backwards: from what a tie rod may hold to what is left for a spacer. */
 export const caseVanTieRod: Kind<Item> = {
@@ -47,6 +61,31 @@ export const caseVanTieRod: Kind<Item> = {
   },
   question: ({ rod_N, lever_mm, brake_N, scrub_mm, oldInset_mm, newInset_mm }) =>
     phrase`A customer has bought wheels for a van and asks for spacers with them. The old wheels have an inset of ${mm(oldInset_mm)}, the new ones ${mm(newInset_mm)}. The scrub radius now is ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}; the steering axis stands nearly upright, and the wheel does too. Your workshop does not want more than ${given(rod_N, 'N')} in a tie rod at a hard stop with ${given(brake_N, 'N')} at the left front tyre, on a rod ${mm(lever_mm)} from the axis. The brake sits on the carrier, and the wheel is meant to stand outboard of where the axis meets the road. Judge it: how thick may a spacer be?`,
+  picture: (item) => ({
+    ...{ scene: 'corner', view: 'front', close: 'road' },
+    corner: moved(item, 0),
+    measures: [{ of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure }],
+  }),
+  solved: (item) => {
+    const most = moment(item) / perMetre(item);
+    return {
+      ...{ scene: 'corner', view: 'front', close: 'road' },
+      before: moved(item, 0),
+      corner: moved(item, most - scrub(item)),
+      measures: [
+        { of: 'scrubRadius', says: `scrub radius ${rounded(most, 'mm', 1).figure}` },
+        { of: 'wheelMove', says: 'movement' },
+      ],
+    };
+  },
+  wrong: (item, road) =>
+    road.part === 'moment'
+      ? undefined
+      : seenBeside(
+          { of: 'scrubRadius', says: 'scrub radius', view: 'front', close: 'road' },
+          road.part === 'scrub' ? road : withMost(item, road),
+          (value) => moved(item, value - scrub(item)),
+        ),
   parts: [
     {
       id: 'moment',

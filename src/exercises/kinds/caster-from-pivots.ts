@@ -1,13 +1,24 @@
+import type { Corner } from '#core/corner.ts';
 import { casterOf } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
-import { axisThrough } from '../paper/corner.ts';
+import { axisThrough, cornerOnPivots } from '../paper/corner.ts';
 import { along_mm, fromCentre, rise, rise_mm, type PivotsAlong } from '../paper/pivots.ts';
 import { bare, computed, mm, phrase, rounded, si, term } from '../phrase.ts';
 import { angleOfStepSlips } from '../slips/pivot-slips.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 
 const along = (item: PivotsAlong): number => si(along_mm(item), 'mm');
+
+/** The corner whose upper pivot sits so far rearward of the lower one. */
+const onPivots = (item: PivotsAlong, rearward = along(item)): Corner => {
+  const ahead = si(item.lowerAhead_mm, 'mm');
+  return cornerOnPivots(
+    { ahead, up: si(item.lowerUp_mm, 'mm') },
+    { ahead: ahead - rearward, up: si(item.upperUp_mm, 'mm') },
+  );
+};
 
 /** The side view's angle, with the pivots on one side of the wheel centre or on both. */
 export const casterFromPivots: Kind<PivotsAlong> = {
@@ -26,6 +37,31 @@ export const casterFromPivots: Kind<PivotsAlong> = {
   pattern: ({ lowerAhead_mm }) => (lowerAhead_mm > 0 ? 'on both sides' : 'on one side'),
   question: ({ lowerAhead_mm, lowerUp_mm, upperAhead_mm, upperUp_mm }) =>
     phrase`Seen from the side, the lower pivot sits ${fromCentre(lowerAhead_mm)} and ${mm(lowerUp_mm)} above the road. The upper pivot sits ${fromCentre(upperAhead_mm)} and ${mm(upperUp_mm)} above the road.`,
+  ...cornerPictures<PivotsAlong>({
+    view: 'side',
+    pivots: true,
+    wheelless: true,
+    given: (item) => ({
+      corner: onPivots(item),
+      axis: 'pivots',
+      measures: [
+        { of: 'lowerAhead', says: mm(Math.abs(item.lowerAhead_mm)).figure },
+        { of: 'lowerUp', says: mm(item.lowerUp_mm).figure },
+        { of: 'upperAhead', says: mm(Math.abs(item.upperAhead_mm)).figure },
+        { of: 'upperUp', says: mm(item.upperUp_mm).figure },
+      ],
+      points: [{ at: 'centre', says: 'wheel centre' }],
+    }),
+    end: (item) => onPivots(item),
+    parts: {
+      along: { of: 'pivotsLevel', says: 'along', to: onPivots, taken: { rise: 'pivotsUp' } },
+      caster: {
+        of: 'caster',
+        says: 'caster',
+        to: (item, value) => onPivots(item, rise(item) * Math.tan(value)),
+      },
+    },
+  }),
   parts: [
     {
       id: 'along',

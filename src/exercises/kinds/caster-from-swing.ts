@@ -4,6 +4,7 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { between } from '../paper/plausible.ts';
 import { bare, computed, deg, directed, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
 import { swingSlips } from '../slips/swing-slips.ts';
 
 interface Item {
@@ -21,6 +22,9 @@ const turnedOut = ({ turnedOut_deg }: Item): number => si(turnedOut_deg, 'deg');
 const turn = ({ turn_deg }: Item): number => si(turn_deg, 'deg');
 const right = ({ right_deg }: Item): number => si(right_deg, 'deg');
 const twiceTheSine = (item: Item): number => 1 / swingFactor(turn(item));
+
+const ofLeft = (item: Item): number =>
+  casterBySwing(turnedOut(item) - turnedIn(item), 0, swingFactor(turn(item)));
 
 /** The workshop's way to the caster, camber at two locks, and one side held against the other. */
 export const casterFromSwing: Kind<Item> = {
@@ -52,6 +56,55 @@ export const casterFromSwing: Kind<Item> = {
     turnedOut_deg > turnedIn_deg ? 'gains turned out' : 'loses turned out',
   question: ({ turnedIn_deg, ahead_deg, turnedOut_deg, turn_deg, right_deg }) =>
     phrase`A left front wheel stands on a turn plate, and its camber is read three times, with the side to which its top leans: ${directed(ahead_deg, 'deg', QUANTITIES.camber)} straight ahead, ${directed(turnedIn_deg, 'deg', QUANTITIES.camber)} turned in by ${deg(turn_deg)}, ${directed(turnedOut_deg, 'deg', QUANTITIES.camber)} turned out by as much. Find the caster by the workshop’s rule: camber turned out less camber turned in, divided by twice the sine of the turn. The right wheel has a caster of ${directed(right_deg, 'deg', QUANTITIES.caster)}. On which side is the caster larger, and by how much?`,
+  picture: (item) => ({
+    scene: 'bars',
+    title: 'Camber turned in, straight ahead and turned out, outboard upward',
+    bars: [item.turnedIn_deg, item.ahead_deg, item.turnedOut_deg].map((value) => ({
+      says: deg(Math.abs(value)).figure,
+      value,
+    })),
+  }),
+  solved: (item) => ({
+    scene: 'bars',
+    title: 'Caster on the left and on the right, rearward upward',
+    bars: [
+      { says: `left ${rounded(ofLeft(item), 'deg', 1).figure}`, value: ofLeft(item) },
+      { says: `right ${deg(item.right_deg).figure}`, value: right(item) },
+    ],
+  }),
+  wrong: (item, road) => {
+    switch (road.part) {
+      case 'difference':
+        return wrongBar(
+          'Camber turned in and turned out, and the one less the other',
+          [
+            { says: 'in', value: turnedIn(item) },
+            { says: 'out', value: turnedOut(item) },
+            { says: 'out less in', value: road.answer },
+          ],
+          road,
+        );
+      case 'caster':
+        return wrongBar(
+          'Difference and caster',
+          [
+            { says: 'out less in', value: turnedOut(item) - turnedIn(item) },
+            { says: 'caster', value: road.answer },
+          ],
+          road,
+        );
+      default:
+        return wrongBar(
+          'Caster on the left and on the right, and their difference',
+          [
+            { says: 'left', value: ofLeft(item) },
+            { says: 'right', value: right(item) },
+            { says: 'left less right', value: road.answer },
+          ],
+          road,
+        );
+    }
+  },
   parts: [
     {
       id: 'difference',

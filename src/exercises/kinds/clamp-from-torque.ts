@@ -3,6 +3,7 @@ import { clampLoad, clampRange } from '#core/fastening/clamp-load.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { bare, given, mm, phrase, rounded, si } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
 
 interface Item {
   readonly torque_Nm: number;
@@ -36,6 +37,24 @@ export const clampFromTorque: Kind<Item> = {
   sound: (item) => middle(item) > 25_000 && middle(item) < 75_000,
   question: ({ torque_Nm, thread_mm, nutFactor, scatter, count }) =>
     phrase`The ${COUNT_WORDS[count] ?? ''} nuts of a wheel, on studs with a thread of ${mm(thread_mm)}, are tightened to ${given(torque_Nm, 'Nm')}. The nut factor is taken as ${String(nutFactor)}, and of nuts tightened in this way the best has ${String(scatter)} times the clamp load of the worst. How hard does a nut clamp in the middle of many, how hard at least, and on how much squeeze of the whole wheel can you count?`,
+  solved: (item) => {
+    const { least, most } = clampRange(middle(item), item.scatter);
+    return {
+      scene: 'bars',
+      title: 'Clamp loads of one nut',
+      bars: [
+        { says: `weakest ${rounded(least, 'kN', 1).figure}`, value: least },
+        { says: `middle ${rounded(middle(item), 'kN', 1).figure}`, value: middle(item) },
+        { says: `best ${rounded(most, 'kN', 1).figure}`, value: most },
+      ],
+    };
+  },
+  wrong: (item, road) => {
+    const says = { middle: 'middle', least: 'weakest', together: 'together' }[road.part];
+    const one = { says: 'middle', value: middle(item) };
+    const asked = { says: says ?? '', value: road.answer };
+    return wrongBar('Clamp loads', road.part === 'middle' ? [asked] : [one, asked], road);
+  },
   parts: [
     {
       id: 'middle',

@@ -1,11 +1,13 @@
+import type { Corner } from '#core/corner.ts';
 import { atHeight } from '#core/line.ts';
 import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
-import { cornerAtRoad } from '../paper/corner.ts';
+import { cornerAtRoad, cornerWithPivots } from '../paper/corner.ts';
 import { camberRead, onSheet_deg, sheetAngle_deg } from '../paper/sheet.ts';
 import { computed, deg, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
 import { oneSideSlips, rightLessLeft } from '../slips/one-side-slips.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly leftCamber_deg: number;
@@ -34,6 +36,13 @@ const placeNow = kept((item: Item): number => place(item, inclination(item)));
 const move = (item: Item, change: number): number =>
   place(item, inclination(item) - change) - placeNow(item);
 
+/** What the left camber has to change by. */
+const changeOf = (item: Item): number => wanted(item) - (left(item) - right(item));
+
+/** The left wheel leaned by so much, its axis with it. */
+const leaned = (item: Item, change: number): Corner =>
+  cornerWithPivots(inclination(item) - change, left(item) + change);
+
 /** Left less right, and how far the top of the left strut has to go for another difference. */
 export const crossCamber: Kind<Item> = {
   id: 'cross-camber',
@@ -56,6 +65,32 @@ export const crossCamber: Kind<Item> = {
   sound: ({ leftCamber_deg }) => leftCamber_deg >= -3.5 && Math.abs(leftCamber_deg) >= 0.4,
   question: ({ leftCamber_deg, rightCamber_deg, wanted_deg, leftInclination_deg, rise_mm }) =>
     phrase`An alignment sheet gives a camber of ${camberRead(leftCamber_deg)} on the left and ${camberRead(rightCamber_deg)} on the right. Against the fall of the road the car is to get a cross camber of ${deg(Math.abs(wanted_deg))}, the ${sign(wanted_deg, OWN_QUANTITIES.crossCamber)} wheel leaning more outboard. Only the left wheel is set, by a plate that slides the top of its strut level across the car. The left inclination is ${deg(leftInclination_deg)}, and the upper pivot sits ${mm(rise_mm)} above the lower one.`,
+  picture: (item) => ({
+    ...{ scene: 'corner', view: 'front' },
+    corner: cornerWithPivots(inclination(item), left(item)),
+    measures: [
+      { of: 'inclination', says: deg(item.leftInclination_deg).figure },
+      { of: 'camber', says: deg(item.leftCamber_deg).figure },
+    ],
+  }),
+  solved: (item) => ({
+    ...{ scene: 'corner', view: 'front' },
+    before: cornerWithPivots(inclination(item), left(item)),
+    corner: leaned(item, changeOf(item)),
+    measures: [
+      {
+        of: 'inclination',
+        says: rounded(inclination(item) - changeOf(item), 'deg', 2).figure,
+      },
+      { of: 'camber', says: `camber ${rounded(left(item) + changeOf(item), 'deg', 2).figure}` },
+    ],
+  }),
+  wrong: (item, road) =>
+    road.part === 'change'
+      ? seenBeside({ of: 'camber', says: 'camber', view: 'front' }, road, (value) =>
+          leaned(item, value),
+        )
+      : undefined,
   parts: [
     {
       id: 'cross',

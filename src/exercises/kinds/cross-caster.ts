@@ -1,12 +1,14 @@
+import type { Corner } from '#core/corner.ts';
 import { atHeight } from '#core/line.ts';
 import { fromSI } from '#core/units/convert.ts';
 import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
-import { cornerAtRoad } from '../paper/corner.ts';
+import { cornerAtRoad, cornerOnPivots } from '../paper/corner.ts';
 import { sheetAngle_deg } from '../paper/sheet.ts';
 import { computed, deg, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
 import { oneSideSlips, rightLessLeft } from '../slips/one-side-slips.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly leftCaster_deg: number;
@@ -28,6 +30,13 @@ const placeNow = kept((item: Item): number => place(item, left(item)));
 const move = (item: Item, cross: number): number =>
   place(item, left(item) - cross) - placeNow(item);
 
+/** The height of the lower pivot, which nobody asks for. */
+const LOWER_UP = 0.2;
+
+/** The left corner whose upper pivot sits so far rearward of the lower one. */
+const onPivots = (item: Item, rearward: number): Corner =>
+  cornerOnPivots({ up: LOWER_UP }, { ahead: -rearward, up: LOWER_UP + si(item.rise_mm, 'mm') });
+
 /** From the casters of both sides to where the left upper pivot has to go. */
 export const crossCaster: Kind<Item> = {
   id: 'cross-caster',
@@ -46,6 +55,28 @@ export const crossCaster: Kind<Item> = {
   },
   question: ({ leftCaster_deg, rightCaster_deg, rise_mm }) =>
     phrase`An alignment sheet gives a caster of ${deg(leftCaster_deg)} on the left and ${deg(rightCaster_deg)} on the right, both rearward. On the left the upper pivot sits ${mm(rise_mm)} above the lower one, and its mounting can be slid level along the car. The left caster is to be made equal to the right one.`,
+  ...cornerPictures<Item>({
+    view: 'side',
+    pivots: true,
+    wheelless: true,
+    given: (item) => ({
+      corner: onPivots(item, place(item, left(item))),
+      measures: [
+        { of: 'caster', says: deg(item.leftCaster_deg).figure },
+        { of: 'pivotsUp', says: mm(item.rise_mm).figure },
+      ],
+    }),
+    end: (item) => onPivots(item, place(item, right(item))),
+    before: (item) => onPivots(item, place(item, left(item))),
+    parts: {
+      move: {
+        of: 'caster',
+        says: 'caster',
+        to: (item, value) => onPivots(item, place(item, left(item)) + value),
+        before: (item) => onPivots(item, place(item, left(item))),
+      },
+    },
+  }),
   parts: [
     {
       id: 'cross',

@@ -3,6 +3,7 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { tyreOf } from '../paper/tyre.ts';
 import { bare, given, mm, phrase, rounded, si } from '../phrase.ts';
+import type { TyrePicture } from '../pictures/part-pictures.ts';
 
 interface Item {
   readonly 'shown_km/h': number;
@@ -17,6 +18,12 @@ const ahead = (item: Item): number => shown(item) / really(item) - 1;
 const diameter = ({ diameter_mm }: Item): number => si(diameter_mm, 'mm');
 const rim = ({ rim_in }: Item): number =>
   rimDiameter(tyreOf({ width: 205, aspect: 55, rim: rim_in }));
+
+const onRoad = (item: Item, across: number): TyrePicture => ({
+  scene: 'tyre',
+  tyre: { diameter_mm: 1000 * across, rim_mm: 1000 * rim(item) },
+  measures: [],
+});
 
 /** From what the dial shows too much back to the largest tyre with which it never shows too little. */
 export const diameterForDial: Kind<Item> = {
@@ -37,6 +44,30 @@ export const diameterForDial: Kind<Item> = {
   sound: (item) => ahead(item) >= 0.05 && ahead(item) <= 0.1 && really(item) !== 100,
   question: (item) =>
     phrase`A speedometer may show too much but, in most countries, never too little. A car on tyres with an outer diameter of ${mm(item.diameter_mm)} shows ${given(shown(item), 'km/h')} when a satellite receiver says ${given(really(item), 'km/h')}. Its rims of ${given(item.rim_in, 'in')} stay. How large may another tyre be before the dial is just right, and how high is its sidewall then?`,
+  picture: (item) => ({
+    ...onRoad(item, diameter(item)),
+    measures: [{ of: 'diameter', says: mm(item.diameter_mm).figure }],
+  }),
+  solved: (item) => {
+    const largest = diameter(item) * (1 + ahead(item));
+    return {
+      ...onRoad(item, largest),
+      before: onRoad(item, diameter(item)).tyre,
+      measures: [
+        { of: 'diameter', says: rounded(largest, 'mm', 1).figure },
+        { of: 'height', says: rounded((largest - rim(item)) / 2, 'mm', 1).figure },
+      ],
+    };
+  },
+  wrong: (item, { part, value, answer }) => {
+    if (part === 'ahead') return undefined;
+    const across = (of: number): number => (part === 'height' ? rim(item) + 2 * of : of);
+    return {
+      ...onRoad(item, across(answer)),
+      measures: [{ of: 'height', says: 'sidewall' }],
+      wrong_mm: 1000 * across(value),
+    };
+  },
   parts: [
     {
       id: 'ahead',

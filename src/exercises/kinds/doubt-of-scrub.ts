@@ -3,6 +3,8 @@ import { measured } from '#core/uncertainty/measurement.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { bare, mm, phrase, rounded, si } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
+import type { Bar } from '../pictures/picture.ts';
 
 interface Item {
   readonly lower_mm: number;
@@ -20,6 +22,12 @@ const lowerFactor = (item: Item): number => item.lowerFactor / 100;
 const upperFactor = (item: Item): number => item.upperFactor / 100;
 const alone = (factor: number, half: number): number => factor * measured(0, half).standard;
 const together = (...parts: readonly number[]): number => expanded(Math.hypot(...parts));
+
+const contributions = (item: Item): readonly Bar[] => [
+  { says: 'lower mark', value: alone(lowerFactor(item), lower(item)) },
+  { says: 'upper mark', value: alone(upperFactor(item), upper(item)) },
+  { says: 'middle of tyre', value: rim(item) },
+];
 
 /** Rough readings, and how sure the scrub radius is. */
 export const doubtOfScrub: Kind<Item> = {
@@ -41,6 +49,22 @@ export const doubtOfScrub: Kind<Item> = {
   },
   question: (item) =>
     phrase`In a hurry, with a folding rule and by eye, somebody marks the pivots of a truck on the floor: the lower one certainly within ± ${mm(item.lower_mm)}, the upper one certainly within ± ${mm(item.upper_mm)}, and the middle of the tyre within ± ${mm(item.rim_mm)}, with anything in between as likely. The scrub radius moves by ${String(lowerFactor(item))} times what the lower mark is off, and by ${String(upperFactor(item))} times what the upper one is, and by just as much as the middle of the tyre is. All else is sharp. Within which ± is the scrub radius known, in about nineteen cases of twenty?`,
+  solved: (item) => ({
+    scene: 'bars',
+    title: 'What each reading does to the scrub radius, and all together',
+    bars: [
+      ...contributions(item),
+      { says: '± in all', value: together(...contributions(item).map(({ value }) => value)) },
+    ],
+  }),
+  wrong: (item, road) => {
+    const asked = { says: road.part === 'both' ? '± in all' : 'asked', value: road.answer };
+    return wrongBar(
+      'What each reading does to the scrub radius',
+      road.part === 'both' ? [...contributions(item), asked] : [asked],
+      road,
+    );
+  },
   parts: [
     {
       id: 'from-lower',

@@ -1,10 +1,11 @@
-import type { Side } from '#core/corner.ts';
+import type { Corner, Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { leverOf, momentWithLever } from '../paper/along.ts';
-import { cornerAtCentre } from '../paper/corner.ts';
+import { cornerAtCentre, cornerAtRoad } from '../paper/corner.ts';
 import { computed, deg, directed, given, mm, phrase, rounded, si, sign } from '../phrase.ts';
+import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
 import { leaningLeverSlips } from '../slips/leaning-lever-slips.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
@@ -21,6 +22,20 @@ const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const spindle = ({ spindle_mm }: Item): number => si(spindle_mm, 'mm');
 const moment = ({ side, force_N }: Item, earlier: Earlier): number =>
   momentWithLever(step(earlier, 0), side, { by: 'shaft', force: force_N });
+
+/** The corner that has both offsets with this inclination. */
+const atBothHeights = (item: Item): Corner =>
+  cornerAtRoad({
+    scrubRadius: scrub(item),
+    inclination: inclination(item),
+    loadedRadius: (spindle(item) - scrub(item)) / Math.tan(inclination(item)),
+  });
+
+const drive = ({ force_N }: Item): SeenForce => ({
+  at: 'centre',
+  force: force_N,
+  says: given(force_N, 'N').figure,
+});
 
 /** A driving force through a shaft in line: lever about a leaning axis, and moment. */
 export const driveMoment: Kind<Item> = {
@@ -39,6 +54,23 @@ export const driveMoment: Kind<Item> = {
   sound: () => true,
   question: ({ side, force_N, spindle_mm, scrub_mm, inclination_deg }) =>
     phrase`The ${side} front wheel of a front-drive car is driven through a shaft in line with it: at the tyre ${given(force_N, 'N')}, forward. The wheel is upright, and the steering axis leans ${deg(inclination_deg)} inboard without caster. Its spindle offset is ${directed(spindle_mm, 'mm', QUANTITIES.spindleOffset)}, its scrub radius ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}.`,
+  ...forcePictures<Item>({
+    side: ({ side }) => side,
+    left: (item) => atBothHeights(item),
+    given: (item) => ({
+      forces: [{ at: 'road', towards: [1, 0, 0], says: given(item.force_N, 'N').figure }],
+      measures: [
+        { of: 'spindleOffset', says: mm(Math.abs(item.spindle_mm)).figure },
+        { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+      ],
+    }),
+    forces: (item) => [drive(item)],
+    parts: {
+      lever: { seen: 'lever', force: drive, taken: { 'lean-forgotten': 'spindleOffset' } },
+      moment: { seen: 'moment', force: drive },
+    },
+  }),
   parts: [
     {
       id: 'lever',

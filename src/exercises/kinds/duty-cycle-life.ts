@@ -3,6 +3,8 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { lifeAt } from '../paper/rating.ts';
 import { bare, given, phrase, rounded, si } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
+import type { Bar } from '../pictures/picture.ts';
 
 interface Item {
   readonly rating_kN: number;
@@ -24,6 +26,14 @@ const stepsOf = (item: Item) => {
 };
 const rest = ({ outside_percent, inside_percent }: Item): number =>
   100 - outside_percent - inside_percent;
+
+const NAMES = ['straight', 'outside', 'inside'] as const;
+
+const loads = (item: Item): readonly Bar[] =>
+  [item.straight_N, item.outside_N, item.inside_N].map((value) => ({
+    says: given(value, 'N').figure,
+    value,
+  }));
 
 /** Straight ahead and bends to both sides, mixed by equivalent load. */
 export const dutyCycleLife: Kind<Item> = {
@@ -48,6 +58,34 @@ export const dutyCycleLife: Kind<Item> = {
   },
   question: (item) =>
     phrase`The duty cycle of a ball row, with equivalent loads. In bends with this wheel outside, ${given(item.outside_percent, 'percent')} of the revolutions under ${given(item.outside_N, 'N')}. In bends with it inside, ${given(item.inside_percent, 'percent')} under ${given(item.inside_N, 'N')}. The rest is straight ahead, under ${given(item.straight_N, 'N')}. The load rating of the row is ${given(item.rating_kN, 'kN')}.`,
+  picture: (item) => ({
+    scene: 'bars',
+    title: 'Equivalent loads',
+    bars: loads(item),
+  }),
+  solved: (item) => ({
+    scene: 'bars',
+    title: 'Equivalent loads, as wide as their shares, and their mean',
+    bars: [
+      ...stepsOf(item).map(({ share, load }, i) => ({
+        says: NAMES[i] ?? '',
+        value: load,
+        width: 4 * share + 0.4,
+      })),
+      { says: 'mean', value: meanLoad(stepsOf(item), 3) },
+    ],
+  }),
+  wrong: (item, road) =>
+    road.part === 'mean'
+      ? wrongBar(
+          'Equivalent loads and their mean',
+          [
+            ...stepsOf(item).map(({ load }, i) => ({ says: NAMES[i] ?? '', value: load })),
+            { says: 'mean', value: road.answer },
+          ],
+          road,
+        )
+      : undefined,
   parts: [
     {
       id: 'mean',

@@ -2,6 +2,7 @@ import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { mm, phrase, rounded, si, sign, term, type Phrase } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
 
 interface Item {
   /** How far the two front corners of the body have risen. */
@@ -36,6 +37,36 @@ export const frontOnLock: Kind<Item> = {
   pattern: ({ way }) => `to the ${way}`,
   question: ({ left_mm, right_mm, way }) =>
     phrase`A vehicle stands level with its front wheels on turn plates. They are turned to full lock to the ${way}, and the heights of the body above them are measured again: the left front corner has ${moved(left_mm)}, the right front corner has ${moved(right_mm)}. By how much has the front tipped, and what has its middle done?`,
+  picture: (item) => ({
+    scene: 'bars',
+    title: 'Lift of the left front corner and of the right one',
+    bars: [item.left_mm, item.right_mm].map((value) => ({
+      says: mm(Math.abs(value)).figure,
+      value,
+    })),
+  }),
+  solved: (item) => ({
+    scene: 'bars',
+    title: 'Lift of the left front corner, of the middle, and of the right front corner',
+    bars: [
+      { says: 'left', value: left(item) },
+      {
+        says: `middle ${rounded((left(item) + right(item)) / 2, 'mm', 1).figure}`,
+        value: (left(item) + right(item)) / 2,
+      },
+      { says: 'right', value: right(item) },
+    ],
+  }),
+  wrong: (item, road) =>
+    wrongBar(
+      'Lift of both corners, and what is asked for',
+      [
+        { says: 'left', value: left(item) },
+        { says: 'right', value: right(item) },
+        { says: road.part === 'tilt' ? 'left less right' : 'middle', value: road.answer },
+      ],
+      road,
+    ),
   parts: [
     {
       id: 'tilt',

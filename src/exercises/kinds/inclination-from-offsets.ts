@@ -1,9 +1,11 @@
+import type { Corner } from '#core/corner.ts';
 import { inclinationOf } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
-import { axisThrough } from '../paper/corner.ts';
+import { axisThrough, cornerAtRoad } from '../paper/corner.ts';
 import { bare, computed, directed, mm, phrase, rounded, si, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 import { angleSlips } from '../slips/angle-slips.ts';
 
 interface Item {
@@ -15,6 +17,14 @@ interface Item {
 const spindle = ({ spindle_mm }: Item): number => si(spindle_mm, 'mm');
 const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const radius = ({ radius_mm }: Item): number => si(radius_mm, 'mm');
+
+/** The corner whose axis goes inboard by so much between road and wheel centre. */
+const leaning = (item: Item, lean = spindle(item) - scrub(item)): Corner =>
+  cornerAtRoad({
+    scrubRadius: scrub(item),
+    inclination: Math.atan(lean / radius(item)),
+    loadedRadius: radius(item),
+  });
 
 /** From the offsets at two heights back to the lean of the axis. */
 export const inclinationFromOffsets: Kind<Item> = {
@@ -35,6 +45,27 @@ export const inclinationFromOffsets: Kind<Item> = {
   pattern: ({ scrub_mm }) => (scrub_mm > 0 ? 'scrub inboard' : 'scrub outboard'),
   question: ({ spindle_mm, scrub_mm, radius_mm }) =>
     phrase`The inclination of a car cannot be read, but its offsets have been measured: spindle offset ${directed(spindle_mm, 'mm', QUANTITIES.spindleOffset)}, scrub radius ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}. The wheel stands upright on a loaded radius of ${mm(radius_mm)}.`,
+  ...cornerPictures<Item>({
+    view: 'front',
+    given: (item) => ({
+      corner: leaning(item),
+      axis: 'none',
+      measures: [
+        { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
+        { of: 'spindleOffset', says: mm(item.spindle_mm).figure },
+        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+      ],
+    }),
+    end: (item) => leaning(item),
+    parts: {
+      lean: { of: 'lean', says: 'lean', to: leaning },
+      inclination: {
+        of: 'inclination',
+        says: 'inclination',
+        to: (item, value) => leaning(item, radius(item) * Math.tan(value)),
+      },
+    },
+  }),
   parts: [
     {
       id: 'lean',

@@ -1,13 +1,25 @@
+import type { Corner } from '#core/corner.ts';
 import { inclinationOf } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
-import { axisThrough } from '../paper/corner.ts';
+import { axisThrough, cornerOnPivots } from '../paper/corner.ts';
 import { across_mm, rise, rise_mm, type PivotsAcross } from '../paper/pivots.ts';
 import { bare, computed, mm, phrase, rounded, si } from '../phrase.ts';
 import { angleOfStepSlips } from '../slips/pivot-slips.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 
 const across = (item: PivotsAcross): number => si(across_mm(item), 'mm');
+
+/** The corner whose upper pivot sits so far inboard of the lower one. */
+const onPivots = (item: PivotsAcross, inboard = across(item)): Corner => {
+  const out = si(item.lowerOut_mm, 'mm');
+  return cornerOnPivots(
+    { out, up: si(item.lowerUp_mm, 'mm') },
+    { out: out - inboard, up: si(item.upperUp_mm, 'mm') },
+    { out: out + 0.06 },
+  );
+};
 
 /** The front view's angle from two points on a tape measure. */
 export const inclinationFromPivots: Kind<PivotsAcross> = {
@@ -29,6 +41,30 @@ export const inclinationFromPivots: Kind<PivotsAcross> = {
   sound: (item) => across_mm(item) > 0.1 * rise_mm(item) && across_mm(item) < 0.3 * rise_mm(item),
   question: ({ lowerOut_mm, lowerUp_mm, upperOut_mm, upperUp_mm }) =>
     phrase`You stand in front of the car with a tape measure. The lower pivot sits ${mm(lowerOut_mm)} from the middle of the car and ${mm(lowerUp_mm)} above the road. The upper pivot sits ${mm(upperOut_mm)} from the middle of the car and ${mm(upperUp_mm)} above the road.`,
+  ...cornerPictures<PivotsAcross>({
+    view: 'front',
+    pivots: true,
+    wheelless: true,
+    given: (item) => ({
+      corner: onPivots(item),
+      axis: 'pivots',
+      measures: [
+        { of: 'lowerOut', says: mm(item.lowerOut_mm).figure },
+        { of: 'lowerUp', says: mm(item.lowerUp_mm).figure },
+        { of: 'upperOut', says: mm(item.upperOut_mm).figure },
+        { of: 'upperUp', says: mm(item.upperUp_mm).figure },
+      ],
+    }),
+    end: (item) => onPivots(item),
+    parts: {
+      across: { of: 'pivotsLevel', says: 'across', to: onPivots, taken: { rise: 'pivotsUp' } },
+      inclination: {
+        of: 'inclination',
+        says: 'inclination',
+        to: (item, value) => onPivots(item, rise(item) * Math.tan(value)),
+      },
+    },
+  }),
   parts: [
     {
       id: 'across',

@@ -6,6 +6,8 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerWithPivots } from '../paper/corner.ts';
 import { between } from '../paper/plausible.ts';
 import { bare, computed, deg, directed, phrase, rounded, si, term } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
 import { swingSlips } from '../slips/swing-slips.ts';
 
 interface Item {
@@ -21,6 +23,9 @@ const turnedOut = ({ turnedOut_deg }: Item): number => si(turnedOut_deg, 'deg');
 const turn = ({ turn_deg }: Item): number => si(turn_deg, 'deg');
 const camber = ({ camber_deg }: Item): number => si(camber_deg, 'deg');
 const twiceTheSine = (item: Item): number => 1 / swingFactor(turn(item));
+
+const byRule = (item: Item): number =>
+  inclinationBySwing(turnedOut(item) - turnedIn(item), 0, swingFactor(turn(item)));
 
 /** The workshop's way to the inclination, with the brake applied, and on to the included angle. */
 export const inclinationFromSwing: Kind<Item> = {
@@ -45,6 +50,47 @@ export const inclinationFromSwing: Kind<Item> = {
     between((turnedOut_deg - turnedIn_deg) * (30 / turn_deg), 8, 17),
   question: ({ turnedIn_deg, turnedOut_deg, turn_deg, camber_deg }) =>
     phrase`A front wheel stands on a turn plate, its brake held on. A bar across its face was level straight ahead. Turned in by ${deg(turn_deg)}, the front end of the bar points ${directed(turnedIn_deg, 'deg', OWN_QUANTITIES.pitch)}; turned out by as much, ${directed(turnedOut_deg, 'deg', OWN_QUANTITIES.pitch)}. Straight ahead the camber is ${directed(camber_deg, 'deg', QUANTITIES.camber)}. Find the inclination by the workshop’s rule, lean of the bar turned out less lean turned in, divided by twice the sine of the turn, and from it the included angle.`,
+  picture: (item) => ({
+    scene: 'bars',
+    title: 'Lean of the bar turned in and turned out, front end up upward',
+    bars: [item.turnedIn_deg, item.turnedOut_deg].map((value) => ({
+      says: deg(Math.abs(value)).figure,
+      value,
+    })),
+  }),
+  solved: (item) => ({
+    ...{ scene: 'corner', view: 'front' },
+    corner: cornerWithPivots(byRule(item), camber(item)),
+    measures: [
+      { of: 'inclination', says: `inclination ${rounded(byRule(item), 'deg', 1).figure}` },
+      { of: 'camber', says: deg(item.camber_deg).figure },
+    ],
+  }),
+  wrong: (item, road) => {
+    switch (road.part) {
+      case 'difference':
+        return wrongBar(
+          'Lean turned in and turned out, and the one less the other',
+          [
+            { says: 'in', value: turnedIn(item) },
+            { says: 'out', value: turnedOut(item) },
+            { says: 'out less in', value: road.answer },
+          ],
+          road,
+        );
+      case 'inclination':
+        return seenBeside(
+          { of: 'inclination', says: 'inclination', view: 'front' },
+          road,
+          (value) => ({
+            ...cornerWithPivots(0, camber(item)),
+            axis: cornerWithPivots(value, 0).axis,
+          }),
+        );
+      default:
+        return undefined;
+    }
+  },
   parts: [
     {
       id: 'difference',

@@ -1,6 +1,8 @@
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { mm, phrase, rounded, si, sign } from '../phrase.ts';
+import type { WheelPicture } from '../pictures/part-pictures.ts';
+import { toldMark, wrongPlace } from '../pictures/wheel-pictures.ts';
 
 interface Item {
   readonly width_mm: number;
@@ -9,6 +11,12 @@ interface Item {
 
 const width = ({ width_mm }: Item): number => si(width_mm, 'mm');
 const back = ({ backSpacing_mm }: Item): number => si(backSpacing_mm, 'mm');
+
+const seen = ({ width_mm, backSpacing_mm }: Item): WheelPicture => ({
+  scene: 'wheel',
+  wheel: { middle_mm: width_mm / 2 - backSpacing_mm, width_mm },
+  measures: [],
+});
 
 /** The inset of a wheel on the bench, from its back spacing. */
 export const insetByStraightedge: Kind<Item> = {
@@ -24,6 +32,34 @@ export const insetByStraightedge: Kind<Item> = {
   sound: (item) => Math.abs(back(item) - width(item) / 2) <= 0.062,
   question: ({ width_mm, backSpacing_mm }) =>
     phrase`A wheel lies face down on a blanket, without its tyre. Its overall width, from edge to edge of the rim, is ${mm(width_mm)}. From a straightedge across the inner edge down to the face that sits on the hub you measure ${mm(backSpacing_mm)}. What inset has this wheel?`,
+  picture: (item) => ({
+    ...seen(item),
+    measures: [
+      { of: 'width', says: mm(item.width_mm).figure },
+      { of: 'back', says: mm(item.backSpacing_mm).figure },
+    ],
+  }),
+  solved: (item) => ({
+    ...seen(item),
+    measures: [
+      toldMark('half', 'half', width(item) / 2),
+      toldMark('inset', 'inset', back(item) - width(item) / 2),
+    ],
+  }),
+  wrong: (item, road) =>
+    road.part === 'half'
+      ? wrongPlace(
+          { ...seen(item), measures: [{ of: 'half', says: 'half' }] },
+          {
+            road,
+            at_mm: (value) => 1000 * value - item.backSpacing_mm,
+            from_mm: -item.backSpacing_mm,
+          },
+        )
+      : wrongPlace(
+          { ...seen(item), measures: [{ of: 'inset', says: 'inset' }] },
+          { road, at_mm: (value) => -1000 * value, from_mm: 0 },
+        ),
   parts: [
     {
       id: 'half',

@@ -7,6 +7,9 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { edgesMoved } from '../paper/wheel.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
+import type { Rim, WheelPicture } from '../pictures/part-pictures.ts';
+import { toldMark, wrongPlace } from '../pictures/wheel-pictures.ts';
 
 interface Item {
   readonly oldWidth_in: number;
@@ -29,6 +32,27 @@ const move = kept(
     clearance(item) -
     edgesMoved(0, si(item.oldWidth_in, 'in'), si(item.newWidth_in, 'in')).inner,
 );
+
+const oldRim = ({ inset_mm, oldWidth_in }: Item): Rim => ({
+  middle_mm: -inset_mm,
+  width_mm: 1000 * si(oldWidth_in, 'in'),
+});
+const newRim = (item: Item): Rim => ({
+  middle_mm: 1000 * move(item) - item.inset_mm,
+  width_mm: 1000 * si(item.newWidth_in, 'in'),
+});
+const strut_mm = (item: Item): number => {
+  const { middle_mm, width_mm } = oldRim(item);
+  return middle_mm - width_mm / 2 - item.clearance_mm;
+};
+
+const after = (item: Item): WheelPicture => ({
+  scene: 'wheel',
+  before: oldRim(item),
+  wheel: newRim(item),
+  strut_mm: strut_mm(item),
+  measures: [],
+});
 
 /** From the clearance that has to stay, back to the inset of a wider wheel and on to the scrub radius it costs. */
 export const insetForClearance: Kind<Item> = {
@@ -53,6 +77,53 @@ export const insetForClearance: Kind<Item> = {
   pattern: ({ scrub_mm }) => (scrub_mm > 0 ? 'from inboard' : 'from outboard'),
   question: ({ oldWidth_in, newWidth_in, inset_mm, clearance_mm, wanted_mm, scrub_mm }) =>
     phrase`A customer wants rims ${given(newWidth_in, 'in')} wide in place of the ${given(oldWidth_in, 'in')} ones. Those have ${mm(inset_mm)} inset and clear the strut by ${mm(clearance_mm)}; the shop will not go below ${mm(wanted_mm)}. The scrub radius is ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}, and the tyres keep their diameter. Which is the largest inset that the new rims may have, and what does it do to the scrub radius?`,
+  picture: (item) => ({
+    scene: 'wheel',
+    wheel: oldRim(item),
+    strut_mm: strut_mm(item),
+    measures: [
+      { of: 'width', says: given(item.oldWidth_in, 'in').figure },
+      { of: 'inset', says: mm(item.inset_mm).figure },
+      { of: 'clearance', says: mm(item.clearance_mm).figure },
+    ],
+  }),
+  solved: (item) => ({
+    ...after(item),
+    measures: [
+      toldMark('move', 'movement', move(item)),
+      toldMark('inset', 'inset', inset(item) - move(item)),
+      { of: 'clearance', says: mm(item.wanted_mm).figure },
+    ],
+  }),
+  wrong: (item, road) => {
+    switch (road.part) {
+      case 'move':
+        return wrongPlace(
+          { ...after(item), measures: [{ of: 'move', says: 'movement' }] },
+          {
+            road,
+            at_mm: (value) => 1000 * value - item.inset_mm,
+            from_mm: -item.inset_mm,
+            rim: newRim(item),
+          },
+        );
+      case 'inset':
+        return wrongPlace(
+          { ...after(item), measures: [{ of: 'inset', says: 'inset' }] },
+          { road, at_mm: (value) => -1000 * value, from_mm: 0, rim: newRim(item) },
+        );
+      default:
+        return seenBeside(
+          { of: 'scrubRadius', says: 'scrub radius', view: 'front', close: 'road' },
+          road,
+          (value) =>
+            changed(cornerAtRoad({ scrubRadius: scrub(item) }), {
+              ...NO_CHANGE,
+              spacer: value - scrub(item),
+            }),
+        );
+    }
+  },
   parts: [
     {
       id: 'move',

@@ -1,10 +1,12 @@
 import { changed, NO_CHANGE, wheelShift } from '#core/change.ts';
+import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { directed, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly scrub_mm: number;
@@ -15,6 +17,10 @@ interface Item {
 const before = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const oldInset = ({ oldInset_mm }: Item): number => si(oldInset_mm, 'mm');
 const newInset = ({ newInset_mm }: Item): number => si(newInset_mm, 'mm');
+
+/** The corner with its wheel moved outboard by so much. */
+const moved = (item: Item, move: number): Corner =>
+  changed(cornerAtRoad({ scrubRadius: before(item) }), { ...NO_CHANGE, spacer: move });
 
 /** Wheels of another inset move the contact centre the other way. */
 export const insetScrub: Kind<Item> = {
@@ -35,6 +41,30 @@ export const insetScrub: Kind<Item> = {
   pattern: ({ scrub_mm }) => (scrub_mm > 0 ? 'from inboard' : 'from outboard'),
   question: ({ scrub_mm, oldInset_mm, newInset_mm }) =>
     phrase`A car on wheels of ${mm(oldInset_mm)} inset has a scrub radius of ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}. It gets wheels of ${mm(newInset_mm)} inset, with tyres of the same size. The wheels stand upright.`,
+  ...cornerPictures<Item>({
+    view: 'front',
+    close: 'road',
+    given: (item) => ({
+      corner: moved(item, 0),
+      measures: [{ of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure }],
+    }),
+    end: (item) => moved(item, oldInset(item) - newInset(item)),
+    before: (item) => moved(item, 0),
+    parts: {
+      'wheel-move': {
+        of: 'wheelMove',
+        says: 'movement',
+        to: moved,
+        before: (item) => moved(item, 0),
+      },
+      'scrub-after': {
+        of: 'scrubRadius',
+        says: 'scrub radius',
+        to: (item, value) => moved(item, value - before(item)),
+        before: (item) => moved(item, 0),
+      },
+    },
+  }),
   parts: [
     {
       id: 'wheel-move',

@@ -1,4 +1,4 @@
-import type { Side } from '#core/corner.ts';
+import type { Corner, Side } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { keptStep } from '../forms/kept.ts';
@@ -7,6 +7,8 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { leverOf, momentWithLever } from '../paper/along.ts';
 import { cornerAtCentre, cornerAtRoad } from '../paper/corner.ts';
 import { computed, deg, directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
+import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
 interface Item {
@@ -26,6 +28,15 @@ const moment = keptStep((item: Item, earlier: Earlier): number =>
   momentWithLever(step(earlier, 1), item.side, { by: 'edge', force: force(item) }),
 );
 
+const leaning = (item: Item, scrubRadius = scrub(item)): Corner =>
+  cornerAtRoad({ scrubRadius, inclination: inclination(item), loadedRadius: radius(item) });
+
+const blow = (item: Item): SeenForce => ({
+  at: 'centre',
+  force: -force(item),
+  says: given(item.blow_kN, 'kN').figure,
+});
+
 /** A kerb taken while rolling: up from the road to the wheel centre, then lever and moment. */
 export const kerbMoment: Kind<Item> = {
   id: 'kerb-moment',
@@ -43,6 +54,31 @@ export const kerbMoment: Kind<Item> = {
   sound: (item) => scrub(item) + tilt(item) >= 0.055,
   question: ({ side, blow_kN, scrub_mm, radius_mm, inclination_deg }) =>
     phrase`The ${side} front wheel of a car rolls freely, upright, against an edge. The part of the blow along the car is ${given(blow_kN, 'kN')}, rearward. The loaded radius is ${mm(radius_mm)}; the steering axis leans ${deg(inclination_deg)} inboard without caster and meets the road ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)} of the contact centre.`,
+  ...forcePictures<Item>({
+    side: ({ side }) => side,
+    left: (item) => leaning(item),
+    given: (item) => ({
+      axis: 'low',
+      measures: [
+        { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+      ],
+    }),
+    forces: (item) => [blow(item)],
+    parts: {
+      lever: {
+        seen: 'lever',
+        force: blow,
+        taken: { 'lean-forgotten': 'spindleOffset', 'loaded-radius': 'loadedRadius' },
+      },
+      moment: { seen: 'moment', force: blow },
+    },
+    other: (item, road) =>
+      seenBeside({ of: 'spindleOffset', says: 'spindle offset', view: 'front' }, road, (value) =>
+        leaning(item, value - tilt(item)),
+      ),
+  }),
   parts: [
     {
       id: 'spindle',

@@ -1,4 +1,4 @@
-import type { Side } from '#core/corner.ts';
+import type { Corner, Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
@@ -16,6 +16,7 @@ import {
   sign,
   type Phrase,
 } from '../phrase.ts';
+import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
 type Case = 'caliper' | 'inboard' | 'recuperation' | 'drive' | 'edge';
@@ -95,6 +96,21 @@ function turned(item: Item, lever: number, inboard: number): number {
 const moment = (item: Item, earlier: Earlier): number =>
   turned(item, step(earlier, 0), offset(item));
 
+/** The corner that has both offsets with this inclination. */
+const atBothHeights = (item: Item): Corner =>
+  cornerAtRoad({
+    scrubRadius: scrub(item),
+    inclination: inclination(item),
+    loadedRadius: (spindle(item) - scrub(item)) / Math.tan(inclination(item)),
+  });
+
+/** The force where it counts for the carrier. */
+const counted = (item: Item): SeenForce => ({
+  at: atRoad(item) ? 'road' : 'centre',
+  force: CASES[item.which].ahead * item.force_N,
+  says: given(item.force_N, 'N').figure,
+});
+
 /** Who holds the torque? That decides between the scrub radius and the spindle offset. */
 export const leverByCase: Kind<Item> = {
   id: 'lever-by-case',
@@ -114,6 +130,22 @@ export const leverByCase: Kind<Item> = {
   pattern: ({ which }) => which,
   question: ({ which, side, force_N, scrub_mm, spindle_mm, inclination_deg }) =>
     phrase`${CASES[which].tells(side, [given(force_N, 'N')])} Its steering axis leans ${deg(inclination_deg)} inboard without caster; the scrub radius is ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}, the spindle offset ${directed(spindle_mm, 'mm', QUANTITIES.spindleOffset)}.`,
+  ...forcePictures<Item>({
+    side: ({ side }) => side,
+    left: (item) => atBothHeights(item),
+    given: (item) => ({
+      measures: [
+        { of: 'spindleOffset', says: mm(Math.abs(item.spindle_mm)).figure },
+        { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+      ],
+    }),
+    forces: (item) => [counted(item)],
+    parts: {
+      lever: { seen: 'lever', force: counted },
+      moment: { seen: 'moment', force: counted },
+    },
+  }),
   parts: [
     {
       id: 'lever',

@@ -7,6 +7,7 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { lifeAt } from '../paper/rating.ts';
 import { bare, deg, given, mm, phrase, rounded, si } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
 
 interface Item {
   readonly rating_kN: number;
@@ -60,6 +61,36 @@ export const lifeFromLoad: Kind<Item> = {
     const { e, X, Y } = factors(item);
     return phrase`In a long bend one ball row of a wheel bearing carries ${given(radial_N, 'N')} radially and ${given(thrust_N, 'N')} of thrust. For its contact angle of ${deg(contactAngle_deg)} the table gives e = ${String(e)}, X = ${String(X)} and Y = ${String(Y)}. Its load rating is ${given(rating_kN, 'kN')}, the rolling radius of the wheel ${mm(radius_mm)}. How far would the row be rated to go if the bend never ended?`;
   },
+  picture: (item) => ({
+    scene: 'bars',
+    title: 'Radial load and thrust',
+    bars: [
+      { says: given(item.radial_N, 'N').figure, value: item.radial_N },
+      { says: given(item.thrust_N, 'N').figure, value: item.thrust_N },
+    ],
+  }),
+  solved: (item) => ({
+    scene: 'bars',
+    title: 'Equivalent load and load rating',
+    bars: [
+      { says: `load ${rounded(load(item), 'N', 0).figure}`, value: load(item) },
+      { says: `rating ${given(item.rating_kN, 'kN').figure}`, value: rating(item) },
+    ],
+  }),
+  wrong: (item, road) =>
+    road.part === 'load'
+      ? wrongBar(
+          'Radial load, thrust and equivalent load',
+          [
+            { says: 'radial', value: radial(item) },
+            { says: 'thrust', value: thrust(item) },
+            { says: 'equivalent', value: road.answer },
+          ],
+          road,
+        )
+      : road.part === 'life'
+        ? wrongBar('Rating life', [{ says: 'life', value: road.answer }], road)
+        : undefined,
   parts: [
     {
       id: 'load',

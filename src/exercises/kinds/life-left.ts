@@ -4,6 +4,7 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { EXPONENT, otherKind, ROLLING } from '../paper/rating.ts';
 import { bare, given, phrase, rounded, si } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
 
 interface Item {
   readonly kind: RowKind;
@@ -50,6 +51,36 @@ export const lifeLeft: Kind<Item> = {
   pattern: (item) => `${item.kind} ${heavier(item) ? 'heavier' : 'lighter'}`,
   question: ({ kind, before_N, after_N, way_km, world }) =>
     phrase`${WORLDS[world]} A row with ${ROLLING[kind]} had a mean equivalent load of ${given(before_N, 'N')} in the one case and has ${given(after_N, 'N')} in the other. In the first case the row is rated for ${given(way_km, 'km')}.`,
+  picture: (item) => ({
+    scene: 'bars',
+    title: 'Mean equivalent loads',
+    bars: [
+      { says: given(item.before_N, 'N').figure, value: item.before_N },
+      { says: given(item.after_N, 'N').figure, value: item.after_N },
+    ],
+  }),
+  solved: (item) => ({
+    scene: 'bars',
+    title: 'Rating lives of the first and the other case',
+    bars: [
+      { says: 'first 100 %', value: 1 },
+      {
+        says: `other ${rounded(left(item.kind, after(item) / before(item)), 'percent', 1).figure}`,
+        value: left(item.kind, after(item) / before(item)),
+      },
+    ],
+  }),
+  wrong: (_item, road) =>
+    road.part === 'left'
+      ? wrongBar(
+          'Rating lives of the first and the other case',
+          [
+            { says: 'first', value: 1 },
+            { says: 'other', value: road.answer },
+          ],
+          road,
+        )
+      : undefined,
   parts: [
     {
       id: 'factor',

@@ -6,6 +6,7 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { EXPONENT, otherKind, ROLLING } from '../paper/rating.ts';
 import { bare, given, mm, phrase, rounded, si } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
 
 interface Item {
   readonly kind: RowKind;
@@ -38,6 +39,28 @@ export const loadForLife: Kind<Item> = {
   pattern: ({ kind }) => kind,
   question: ({ kind, way_km, radius_mm, rating_kN }) =>
     phrase`A row with ${ROLLING[kind]} is to be rated for ${given(way_km, 'km')}. The rolling radius is ${mm(radius_mm)}, the load rating of the row ${given(rating_kN, 'kN')}. How large may its mean equivalent load be?`,
+  solved: (item) => ({
+    scene: 'bars',
+    title: 'Highest mean load and load rating',
+    bars: [
+      {
+        says: `load ${rounded(rating(item) / ratioFor(item.kind, turns(item)), 'N', 0).figure}`,
+        value: rating(item) / ratioFor(item.kind, turns(item)),
+      },
+      { says: `rating ${given(item.rating_kN, 'kN').figure}`, value: rating(item) },
+    ],
+  }),
+  wrong: (item, road) =>
+    road.part === 'load'
+      ? wrongBar(
+          'Load and load rating',
+          [
+            { says: 'load', value: road.answer },
+            { says: 'rating', value: rating(item) },
+          ],
+          road,
+        )
+      : undefined,
   parts: [
     {
       id: 'turns',

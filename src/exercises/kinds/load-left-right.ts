@@ -3,6 +3,8 @@ import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { leverOfLoad, loadMoment } from '../paper/across.ts';
 import { deg, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { senseOf, wrongTurn } from '../pictures/axle-pictures.ts';
+import type { AxleTurns } from '../pictures/picture.ts';
 
 interface Item {
   readonly left_N: number;
@@ -17,6 +19,16 @@ const left = (item: Item, earlier: Earlier): number =>
   loadMoment('left', item.left_N, step(earlier, 0));
 const right = (item: Item, earlier: Earlier): number =>
   loadMoment('right', item.right_N, step(earlier, 0));
+
+const turns = (item: Item): AxleTurns => {
+  const lever = leverOfLoad({ trail: trail(item), inclination: inclination(item) });
+  const [of_left, of_right] = [left(item, [lever]), right(item, [lever])];
+  return {
+    left: senseOf(of_left),
+    right: senseOf(of_right),
+    both: senseOf(of_left + of_right),
+  };
+};
 
 /** The wheel loads straight ahead: each turns its wheel toe-in, and the rack feels the difference. */
 export const loadLeftRight: Kind<Item> = {
@@ -40,6 +52,16 @@ export const loadLeftRight: Kind<Item> = {
   sound: () => true,
   question: ({ left_N, right_N, trail_mm, inclination_deg }) =>
     phrase`A van is loaded on one side. On corner scales its left front wheel has ${given(left_N, 'N')}, its right one ${given(right_N, 'N')}. The wheels stand straight ahead. Both steering axes lean ${deg(inclination_deg)} inboard without caster and meet the road ${mm(trail_mm)} ahead of the contact centre; the scrub radius is nought.`,
+  solved: (item) => ({ scene: 'axle', scrub_mm: 0, turns: turns(item) }),
+  wrong: (item, road) =>
+    road.part === 'lever'
+      ? undefined
+      : wrongTurn(
+          { scene: 'axle', scrub_mm: 0 },
+          road.part === 'net' ? 'both' : road.part === 'left' ? 'left' : 'right',
+          road,
+          turns(item),
+        ),
   parts: [
     {
       id: 'lever',

@@ -8,6 +8,7 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { momentWithLever } from '../paper/along.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { given, mm, phrase, rounded, si, sign, type Phrase } from '../phrase.ts';
+import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
 import type { CornerPicture, CornerPoint } from '../pictures/picture.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
@@ -130,6 +131,13 @@ const picture = (item: Item): CornerPicture => ({
   }),
 });
 
+/** The force where it counts for the carrier. */
+const counted = (item: Item): SeenForce => ({
+  at: atRoad(item) ? 'road' : 'centre',
+  force: CASES[item.which].ahead * item.force_N,
+  says: given(item.force_N, 'N').figure,
+});
+
 /** Lever at a point of the drawing; none on the axis, and nobody gives one at the top of the tyre. */
 const leverAt = (item: Item, id: string | undefined): number => {
   if (id === 'contact') return si(item.roadLever_mm, 'mm');
@@ -178,6 +186,23 @@ export const markedPoint: Kind<Item> = {
   pattern: ({ which }) => which,
   question: ({ which, side, force_N, roadLever_mm, hubLever_mm }) =>
     phrase`${CASES[which].tells(side, [given(force_N, 'N')])} About the steering axis, which passes inboard of it, the wheel has a lever of ${mm(roadLever_mm)} for a force along the car at the road, and of ${mm(hubLever_mm)} for one at the height of the wheel centre. The drawing shows a left front wheel from the front: at which of the lettered points does the force count for the carrier?`,
+  ...forcePictures<Item>({
+    side: ({ side }) => side,
+    left: corner,
+    given: () => ({}),
+    forces: (item) => [counted(item)],
+    parts: { moment: { seen: 'moment', force: counted } },
+    other: (item, { slip }) => {
+      const taken = POINTS.find(({ id }) => id === slip);
+      return (
+        taken && {
+          ...picture(item),
+          points: [{ at: CASES[item.which].at, says: 'counts here' }],
+          wrong: { points: [{ at: taken.at, says: 'yours' }] },
+        }
+      );
+    },
+  }),
   picture,
   parts: [
     choosing<Item>({

@@ -5,7 +5,7 @@ import { onRack, steeringMomentOf } from '../paper/axle.ts';
 import { otherPlace, place } from '../paper/gear.ts';
 import type { Forward } from '../paper/steering.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
-import { brakesAsGiven } from '../pictures/given-pictures.ts';
+import { axlePictures, brakeSense, senseOf } from '../pictures/axle-pictures.ts';
 
 interface Item {
   readonly left_N: number;
@@ -39,7 +39,17 @@ export const netRackFromBrakes: Kind<Item> = {
   pattern: (item) => `rack ${place(item)} the axis`,
   question: (item) =>
     phrase`On a roller brake tester the left front wheel brakes with ${given(item.left_N, 'N')} and the right one with ${given(item.right_N, 'N')}. The brakes sit on the carriers, the steering axes stand upright, and the scrub radius on both sides is ${directed(item.scrub_mm, 'mm', QUANTITIES.scrubRadius)}. The rack lies ${place(item)} the axes, and each tie rod runs straight across the car, ${mm(item.lever_mm)} from its axis. On the road both brakes would do the same at once.`,
-  picture: ({ left_N, right_N, scrub_mm }) => brakesAsGiven(left_N, right_N, scrub_mm),
+  ...axlePictures<Item>({
+    brakes: (item) => item,
+    rack: ({ forward }) => (forward > 0 ? 'ahead' : 'behind'),
+    parts: { moment: 'both', rack: 'rack' },
+    turns: (item) => ({
+      left: brakeSense('left', item.scrub_mm),
+      right: brakeSense('right', item.scrub_mm),
+      both: senseOf(both(item)),
+      rack: senseOf(onRack(both(item), lever(item), item.forward)),
+    }),
+  }),
   parts: [
     {
       id: 'moment',

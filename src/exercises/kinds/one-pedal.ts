@@ -4,7 +4,9 @@ import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { momentWithLever } from '../paper/along.ts';
+import { cornerWithLevers } from '../paper/corner.ts';
 import { given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
 interface Item {
@@ -26,6 +28,17 @@ const motor = kept((item: Item): number => ofMotor(item));
 const friction = kept((item: Item): number => ofFriction(item));
 const out = ({ side }: Item): number => outboardSign(side);
 
+const byMotor = ({ motor_N }: Item): SeenForce => ({
+  at: 'centre',
+  force: -motor_N,
+  says: given(motor_N, 'N').figure,
+});
+const byFriction = ({ friction_N }: Item): SeenForce => ({
+  at: 'road',
+  force: -friction_N,
+  says: given(friction_N, 'N').figure,
+});
+
 /** One pedal, part recuperation and part friction: each with its own lever. */
 export const onePedal: Kind<Item> = {
   id: 'one-pedal',
@@ -44,6 +57,21 @@ export const onePedal: Kind<Item> = {
   pattern: ({ leverAtRoad_mm }) => (leverAtRoad_mm > 0 ? 'axis inboard' : 'axis outboard'),
   question: ({ side, motor_N, friction_N, leverAtCentre_mm, leverAtRoad_mm }) =>
     phrase`An electric car slows down. On the ${side} front wheel the motor holds back with ${given(motor_N, 'N')} at the tyre, through a shaft in line with the wheel, and the caliper on the carrier with another ${given(friction_N, 'N')}. About the steering axis a force along the car has a lever of ${mm(leverAtCentre_mm)} at the height of the wheel centre, with the axis inboard, and of ${mm(Math.abs(leverAtRoad_mm))} at the road, where the axis lies ${sign(leverAtRoad_mm, QUANTITIES.scrubRadius)} of the contact centre.`,
+  ...forcePictures<Item>({
+    side: ({ side }) => side,
+    left: (item) => cornerWithLevers(atRoad(item), atCentre(item)),
+    given: (item) => ({
+      measures: [
+        { of: 'shortest', says: mm(item.leverAtCentre_mm).figure },
+        { of: 'leverAtRoad', says: mm(Math.abs(item.leverAtRoad_mm)).figure },
+      ],
+    }),
+    forces: (item) => [byMotor(item), byFriction(item)],
+    parts: {
+      motor: { seen: 'moment', force: byMotor },
+      friction: { seen: 'moment', force: byFriction },
+    },
+  }),
   parts: [
     {
       id: 'motor',

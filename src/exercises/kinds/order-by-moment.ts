@@ -4,7 +4,9 @@ import { letterOf, orderOf } from '../forms/rank.ts';
 import { shuffled } from '../forms/shuffled.ts';
 import { step, type Kind } from '../kind.ts';
 import { momentWithLever, type Along } from '../paper/along.ts';
+import { cornerWithLevers } from '../paper/corner.ts';
 import { given, mm, phrase, rounded, si, type Phrase } from '../phrase.ts';
+import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
 
 interface Item {
   readonly roadLever_mm: number;
@@ -69,6 +71,17 @@ const sizes = (item: Item, of: (load: Load) => number): readonly number[] =>
 
 const moments = kept((item: Item) => sizes(item, (load) => size(item, load)));
 
+/** The load with the largest moment, where it counts. */
+const seen = (item: Item): SeenForce => {
+  const load = firstOf(item);
+  const force = load ? item[load.force] : 0;
+  return {
+    at: load?.by === 'brake' ? 'road' : 'centre',
+    force: load?.force === 'drive_N' ? force : -force,
+    says: given(force, 'N').figure,
+  };
+};
+
 /** Four loads on one wheel, from the one that turns it most to the one that turns it least. */
 export const orderByMoment: Kind<Item> = {
   id: 'order-by-moment',
@@ -88,6 +101,18 @@ export const orderByMoment: Kind<Item> = {
   sound: (item) => wellSpaced(moments(item), 0.06),
   question: ({ roadLever_mm, hubLever_mm }) =>
     phrase`A left front wheel meets four loads, one at a time. About its steering axis a force along the car has a lever of ${mm(roadLever_mm)} at the road and of ${mm(hubLever_mm)} at the height of the wheel centre. Put the loads in order by the size of the moment with which each of them turns the wheel about that axis.`,
+  ...forcePictures<Item>({
+    side: () => 'left',
+    left: (item) => cornerWithLevers(road(item), hub(item)),
+    given: (item) => ({
+      measures: [
+        { of: 'shortest', says: mm(item.hubLever_mm).figure },
+        { of: 'leverAtRoad', says: mm(item.roadLever_mm).figure },
+      ],
+    }),
+    forces: (item) => [seen(item)],
+    parts: { largest: { seen: 'moment', force: seen } },
+  }),
   parts: [
     ordering<Item>({
       id: 'order',

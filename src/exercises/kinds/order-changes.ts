@@ -8,6 +8,9 @@ import { shuffled } from '../forms/shuffled.ts';
 import { step, type Kind } from '../kind.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { directed, mm, phrase, rounded, si, sign, term, type Phrase } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
+import type { Rim } from '../pictures/part-pictures.ts';
+import { toldMark } from '../pictures/wheel-pictures.ts';
 
 interface Item {
   readonly scrub_mm: number;
@@ -75,6 +78,9 @@ const offerAt = (item: Item, index = -1): Offer | undefined => OFFERS[item.liste
 const asTrack = (item: Item, offer: Offer): number =>
   offer.id === 'track' ? si(item.track_mm, 'mm') : moved(item, offer);
 
+/** Some rim: nobody asks how wide it is. */
+const rimAt = (middle_mm: number): Rim => ({ middle_mm, width_mm: 178 });
+
 /** Four offers of wheels and spacers, from the one that takes the wheel farthest outboard. */
 export const orderChanges: Kind<Item> = {
   id: 'order-changes',
@@ -98,6 +104,34 @@ export const orderChanges: Kind<Item> = {
   sound: (item) => wellSpaced(moves(item), 0.05),
   question: ({ inset_mm, scrub_mm }) =>
     phrase`A car stands on wheels with an inset of ${mm(inset_mm)}, and its scrub radius is ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}. A customer has seen four offers and wants to know which of them takes the middle of each front wheel farthest outboard. Put them in order. What comes of it for bearings, steering and bodywork is another question, and fixing a wheel on spacers is for those who may.`,
+  picture: (item) => ({
+    scene: 'wheel',
+    wheel: rimAt(-item.inset_mm),
+    measures: [{ of: 'inset', says: mm(item.inset_mm).figure }],
+  }),
+  solved: (item) => {
+    const first = OFFERS.find((offer) => moved(item, offer) === most(item));
+    const spacer_mm = first?.spacer(item) ?? 0;
+    return {
+      scene: 'wheel',
+      before: rimAt(-item.inset_mm),
+      wheel: rimAt(1000 * most(item) - item.inset_mm),
+      spacer_mm,
+      measures: [toldMark('move', 'movement', most(item))],
+    };
+  },
+  wrong: (item, road) =>
+    road.part === 'scrub'
+      ? seenBeside(
+          { of: 'scrubRadius', says: 'scrub radius', view: 'front', close: 'road' },
+          road,
+          (value) =>
+            changed(cornerAtRoad({ scrubRadius: scrub(item) }), {
+              ...NO_CHANGE,
+              spacer: value - scrub(item),
+            }),
+        )
+      : undefined,
   parts: [
     ordering<Item>({
       id: 'order',

@@ -6,6 +6,7 @@ import { step, type Kind } from '../kind.ts';
 import { inward, rowLoads, type InTurn, type OnBearing } from '../paper/bearing.ts';
 import { directed, given, mm, phrase, rounded, type Phrase } from '../phrase.ts';
 import { QUANTITIES } from '#core/quantities.ts';
+import { bearingPictures } from '../pictures/bearing-pictures.ts';
 
 interface Item {
   readonly outer_N: number;
@@ -53,6 +54,14 @@ const sideTurned = (item: Item, row: Row): number =>
   sized(item, row, { inward_N: -(onBearing(item, row.wheel).inward_N ?? 0) });
 const rowAt = (item: Item, index = -1): Row | undefined => ROWS[item.listed[index] ?? -1];
 
+const largestRow = (item: Item): Row | undefined => rowAt(item, largestFirst(loads(item))[0]);
+
+/** The wheel whose row has the largest load. */
+const largestOn = (item: Item): OnBearing => onBearing(item, largestRow(item)?.wheel ?? 'outer');
+
+/** The outer wheel without its side force: both wheels have the same hub. */
+const straightAhead = (item: Item): OnBearing => ({ ...onBearing(item, 'outer'), inward_N: 0 });
+
 /** The four rows of a front axle in a turn, from the one that is pressed most to the one that is pressed least. */
 export const orderRowLoads: Kind<Item> = {
   id: 'order-row-loads',
@@ -77,6 +86,29 @@ export const orderRowLoads: Kind<Item> = {
   sound: (item) => wellSpaced(loads(item), 0.06),
   question: (item) =>
     phrase`In a turn the outer front wheel stands under ${given(item.outer_N, 'N')} and the road pushes it toward the car with ${given(item.sideOuter_N, 'N')}. The inner one stands under ${given(item.inner_N, 'N')} and is pushed away from the car with ${given(item.sideInner_N, 'N')}. Both bearings have their pressure centres ${mm(item.spread_mm)} apart and the load line ${directed(item.offset_mm, 'mm', QUANTITIES.loadLineOffset)} of their middle; the loaded radius is ${mm(item.radius_mm)}. Put the four rows in order by the size of their radial load, at the top or at the bottom alike.`,
+  ...bearingPictures<Item>({
+    given: (item) => ({ ...straightAhead(item), radius_mm: item.radius_mm }),
+    end: largestOn,
+    toRoad: true,
+    parts: {},
+  }),
+  wrong: (item, road) => {
+    const row = largestRow(item);
+    if (road.part !== 'largest' || !row) return undefined;
+    const pictures = bearingPictures<Item>({
+      given: largestOn,
+      end: largestOn,
+      toRoad: true,
+      parts: { largest: { seen: 'row', row: row.row } },
+    });
+    // The sizes are asked for; the picture has the side on which the row is pressed as well.
+    const sign = Math.sign(rowLoads(largestOn(item))[row.row]);
+    return pictures.wrong(item, {
+      ...road,
+      value: sign * road.value,
+      answer: sign * road.answer,
+    });
+  },
   parts: [
     ordering<Item>({
       id: 'order',

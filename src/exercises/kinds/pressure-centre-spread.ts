@@ -3,6 +3,7 @@ import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { deg, given, mm, phrase, rounded, si } from '../phrase.ts';
+import type { ContactPicture } from '../pictures/part-pictures.ts';
 
 interface Item {
   readonly pitch_mm: number;
@@ -16,6 +17,15 @@ const angle = ({ angle_deg }: Item): number => si(angle_deg, 'deg');
 /** From a row out to its pressure centre. */
 const reach = (item: Item): number =>
   (spreadOf(pitch(item), diameter(item), angle(item)) - pitch(item)) / 2;
+
+const cutOpen = (item: Item): ContactPicture => ({
+  scene: 'contact',
+  rows_mm: item.pitch_mm,
+  circle_mm: item.diameter_mm,
+  angle: angle(item),
+  measures: [],
+  isSolved: false,
+});
 
 /** Where the contact lines meet the spin axis, and how far apart the rows stand for all that comes after. */
 export const pressureCentreSpread: Kind<Item> = {
@@ -32,6 +42,35 @@ export const pressureCentreSpread: Kind<Item> = {
   sound: () => true,
   question: ({ pitch_mm, diameter_mm, angle_deg }) =>
     phrase`In the drawing of a hub bearing with two ball rows back to back, the rows are ${mm(pitch_mm)} apart, the circle of the ball centres is ${mm(diameter_mm)} across and the contact angle is ${deg(angle_deg)}. Where does the hub stand?`,
+  picture: (item) => ({
+    ...cutOpen(item),
+    measures: [
+      { of: 'rows', says: mm(item.pitch_mm).figure },
+      { of: 'circle', says: mm(item.diameter_mm).figure },
+      { of: 'angle', says: deg(item.angle_deg).figure },
+    ],
+  }),
+  solved: (item) => ({
+    ...cutOpen(item),
+    isSolved: true,
+    measures: [
+      { of: 'rows', says: mm(item.pitch_mm).figure },
+      {
+        of: 'spread',
+        says: `spread ${rounded(pitch(item) + 2 * reach(item), 'mm', 1).figure}`,
+      },
+    ],
+  }),
+  wrong: (item, { part, value }) => {
+    const of = part === 'reach' ? 'reach' : 'spread';
+    if (value > 0.12) return undefined;
+    return {
+      ...cutOpen(item),
+      isSolved: true,
+      measures: [{ of, says: of }],
+      wrong: of === 'reach' ? { reach_mm: 1000 * value } : { spread_mm: 1000 * value },
+    };
+  },
   parts: [
     {
       id: 'reach',

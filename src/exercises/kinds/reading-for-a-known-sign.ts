@@ -2,6 +2,7 @@ import { step, type Kind } from '../kind.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { bare, directed, mm, phrase, rounded, si } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
 
 interface Item {
   readonly scrub_mm: number;
@@ -32,6 +33,26 @@ export const readingForAKnownSign: Kind<Item> = {
   sound: (item) => others(item) >= 0.22 * scrub(item) && others(item) <= 0.43 * scrub(item),
   question: (item) =>
     phrase`Rough readings on a truck give a scrub radius of ${directed(item.scrub_mm, 'mm', QUANTITIES.scrubRadius)}. All readings but the lower mark together have a standard uncertainty of ${mm(item.others_mm)} in it. The scrub radius moves by ${String(factor(item))} times what the lower mark is off. Within which ± must the lower mark be certain, anything in between as likely, so that nought lies just outside of twice the standard uncertainty?`,
+  picture: (item) => ({
+    scene: 'bars',
+    title: 'Size of the scrub radius, and the doubt of all other readings',
+    bars: [
+      { says: mm(Math.abs(item.scrub_mm)).figure, value: scrub(item) },
+      { says: mm(item.others_mm).figure, value: others(item) },
+    ],
+  }),
+  wrong: (item, road) =>
+    road.part === 'plus-minus'
+      ? undefined
+      : wrongBar(
+          'Size of the scrub radius, the doubt of all other readings, and what is asked for',
+          [
+            { says: 'scrub radius', value: scrub(item) },
+            { says: 'others', value: others(item) },
+            { says: 'asked', value: road.answer },
+          ],
+          road,
+        ),
   parts: [
     {
       id: 'whole',

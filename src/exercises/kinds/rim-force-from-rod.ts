@@ -12,6 +12,8 @@ import {
   type Forward,
 } from '../paper/steering.ts';
 import { bare, deg, directed, given, mm, phrase, rounded, si, sign } from '../phrase.ts';
+import { senseOf } from '../pictures/axle-pictures.ts';
+import type { AxlePicture } from '../pictures/picture.ts';
 
 interface Item extends Gear {
   readonly rod_N: number;
@@ -25,6 +27,16 @@ const torqueOfRack = kept((item: Item): number => torquePerNewton(item.forward, 
 const inHands = (item: Item, force: number): number => force * torqueOfRack(item);
 const atRim = (item: Item, torque: number): number => rimForce(torque, gear(item));
 const half_m = ({ rim_mm }: Item): number => rim_mm / 2000;
+
+/** The left rod, which the question says is pulled or pushed. */
+const onRod = (item: Item): AxlePicture => ({
+  scene: 'axle',
+  one: true,
+  scrub_mm: 0,
+  rack: item.forward > 0 ? 'ahead' : 'behind',
+  rodAngle: angle(item),
+  turns: { rod: item.rod_N > 0 ? 'tension' : 'compression' },
+});
 
 /** From the tie rod over rack and pinion to the driver's hands. */
 export const rimForceFromRod: Kind<Item> = {
@@ -45,6 +57,19 @@ export const rimForceFromRod: Kind<Item> = {
   pattern: (item) => `rack ${place(item)} the axis`,
   question: (item) =>
     phrase`The left front wheel has been turned well to one side when it meets a kerb. Its tie rod carries ${directed(item.rod_N, 'N', QUANTITIES.rodForce)}. The rack lies ${place(item)} the steering axis, and seen from above the rod stands at ${deg(item.angle_deg)} to it. One turn of the steering wheel moves the rack by ${mm(item.travel_mm)}. The power steering divides the torque by ${assistWord(item.assist)}, and the rim of the steering wheel is ${mm(item.rim_mm)} across.`,
+  picture: (item) => onRod(item),
+  solved: (item) => ({
+    ...onRod(item),
+    turns: { ...onRod(item).turns, rack: senseOf(onRack(item)) },
+  }),
+  wrong: (item, road) =>
+    road.part === 'rack' && road.value * road.answer < 0
+      ? {
+          ...onRod(item),
+          turns: { ...onRod(item).turns, rack: senseOf(road.answer) },
+          wrong: { rack: senseOf(road.value) },
+        }
+      : undefined,
   parts: [
     {
       id: 'rack',

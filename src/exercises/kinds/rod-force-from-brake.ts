@@ -3,6 +3,8 @@ import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { brakeMoment, cornerOnRack, heldBy, type Forward } from '../paper/steering.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { brakeSense, wrongTurn } from '../pictures/axle-pictures.ts';
+import type { AxlePicture, AxleTurns } from '../pictures/picture.ts';
 
 interface Item {
   readonly brake_N: number;
@@ -16,6 +18,19 @@ const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const lever = ({ lever_mm }: Item): number => si(lever_mm, 'mm');
 const corner = kept((item: Item) => cornerOnRack(scrub(item), lever(item), item.forward));
 const armWord = ({ forward }: Item): string => (forward > 0 ? 'forward' : 'rearward');
+
+const onLeft = ({ scrub_mm, brake_N, forward }: Item): AxlePicture => ({
+  scene: 'axle',
+  one: true,
+  scrub_mm,
+  left: { says: given(brake_N, 'N').figure, ahead: -1 },
+  rack: forward > 0 ? 'ahead' : 'behind',
+});
+
+const turns = (item: Item): AxleTurns => ({
+  left: brakeSense('left', item.scrub_mm),
+  rod: heldBy(corner(item), brakeMoment(corner(item), brake(item))) > 0 ? 'tension' : 'compression',
+});
 
 /** A moment about the axis, and the tie rod that holds it. */
 export const rodForceFromBrake: Kind<Item> = {
@@ -34,6 +49,25 @@ export const rodForceFromBrake: Kind<Item> = {
   pattern: (item) => `arm ${armWord(item)}`,
   question: (item) =>
     phrase`The left front tyre brakes with ${given(item.brake_N, 'N')}; the brake sits on the carrier. The steering axis stands upright, and the scrub radius is ${directed(item.scrub_mm, 'mm', QUANTITIES.scrubRadius)}. The steering arm points ${armWord(item)}, and the tie rod runs straight across the car, ${mm(item.lever_mm)} from the axis.`,
+  picture: (item) => onLeft(item),
+  solved: (item) => ({ ...onLeft(item), turns: turns(item) }),
+  wrong: (item, road) => {
+    if (road.slip === 'both-wheels')
+      return {
+        ...onLeft(item),
+        one: false,
+        right: { says: 'yours too', ahead: -1, wrong: true },
+        turns: { left: brakeSense('left', item.scrub_mm) },
+      };
+    if (road.value * road.answer > 0) return undefined;
+    if (road.part === 'moment') return wrongTurn(onLeft(item), 'left', road, {});
+    const rod = (value: number) => (value > 0 ? 'tension' : 'compression');
+    return {
+      ...onLeft(item),
+      turns: { ...turns(item), rod: rod(road.answer) },
+      wrong: { rod: rod(road.value) },
+    };
+  },
   parts: [
     {
       id: 'moment',

@@ -3,7 +3,7 @@ import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { inward, rowLoads, sideWords, tiltOn, type InTurn } from '../paper/bearing.ts';
 import { directed, given, mm, phrase, rounded, sign, term } from '../phrase.ts';
-import { rowsAsGiven } from '../pictures/given-pictures.ts';
+import { bearingPictures } from '../pictures/bearing-pictures.ts';
 import { otherRowSlips } from '../slips/row-slips.ts';
 
 interface Item {
@@ -45,7 +45,15 @@ export const rowLoadsInATurn: Kind<Item> = {
   pattern: ({ which }) => which,
   question: ({ which, load_N, side_N, radius_mm, offset_mm, spread_mm }) =>
     phrase`A car goes round a bend. On its ${which} front wheel the road pushes up with ${given(load_N, 'N')} and ${sideWords(which)} with ${given(side_N, 'N')}. Loaded radius ${mm(radius_mm)}, pressure centres ${mm(spread_mm)} apart, load line ${directed(offset_mm, 'mm', QUANTITIES.loadLineOffset)} of their middle. What do the rows carry?`,
-  picture: rowsAsGiven,
+  ...bearingPictures<Item>({
+    given: on,
+    end: on,
+    toRoad: true,
+    parts: {
+      outboard: { seen: 'row', row: 'outboard' },
+      inboard: { seen: 'row', row: 'inboard' },
+    },
+  }),
   parts: [
     {
       id: 'tilt',

@@ -3,7 +3,7 @@ import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { rowLoads as loadsOn } from '../paper/bearing.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
-import { rowsAsGiven } from '../pictures/given-pictures.ts';
+import { bearingPictures } from '../pictures/bearing-pictures.ts';
 import { otherRowSlips } from '../slips/row-slips.ts';
 
 interface Item {
@@ -34,7 +34,21 @@ export const rowLoads: Kind<Item> = {
   sound: ({ offset_mm, spread_mm }) => Math.abs(offset_mm) < 0.42 * spread_mm,
   question: ({ load_N, offset_mm, spread_mm }) =>
     phrase`A front wheel stands still on level ground under a wheel load of ${given(load_N, 'N')}. The pressure centres of its bearing are ${mm(spread_mm)} apart, and the load line lies ${directed(offset_mm, 'mm', QUANTITIES.loadLineOffset)} of their middle. What do the rows carry?`,
-  picture: rowsAsGiven,
+  ...bearingPictures<Item>({
+    given: (item) => item,
+    end: (item) => item,
+    parts: {
+      lever: {
+        seen: 'line',
+        of: 'fromInboard',
+        says: 'lever',
+        to: (item, value) => 1000 * value - item.spread_mm / 2,
+        taken: { 'wrong-side': 'fromOutboard', 'offset-alone': 'offset' },
+      },
+      outboard: { seen: 'row', row: 'outboard' },
+      inboard: { seen: 'row', row: 'inboard' },
+    },
+  }),
   parts: [
     {
       id: 'lever',

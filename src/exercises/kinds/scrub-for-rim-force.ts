@@ -3,6 +3,7 @@ import { rackForce } from '#core/tie-rod.ts';
 import { kept } from '../forms/kept.ts';
 import { step, type Kind } from '../kind.ts';
 import { gear, otherPlace, place, type Gear } from '../paper/gear.ts';
+import { cornerAtRoad } from '../paper/corner.ts';
 import {
   assistWord,
   brakeMoment,
@@ -14,6 +15,9 @@ import {
 } from '../paper/steering.ts';
 import { between } from '../paper/plausible.ts';
 import { bare, directed, given, mm, phrase, rounded, si, sign } from '../phrase.ts';
+import { brakeSense, senseOf, wrongTurn } from '../pictures/axle-pictures.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
+import type { AxlePicture } from '../pictures/picture.ts';
 
 interface Item extends Gear {
   readonly rim_N: number;
@@ -37,6 +41,14 @@ const momentPerMetre = kept(({ brake_N }: Item): number =>
 const scrubFrom = (item: Item, force: number): number =>
   (force * momentPerNewton(item)) / momentPerMetre(item);
 
+const onLeft = ({ brake_N, forward }: Item, scrub_mm: number): AxlePicture => ({
+  scene: 'axle',
+  one: true,
+  scrub_mm,
+  left: { says: given(brake_N, 'N').figure, ahead: -1 },
+  rack: forward > 0 ? 'ahead' : 'behind',
+});
+
 /** Backwards from what a driver should feel to the scrub radius that makes it. */
 export const scrubForRimForce: Kind<Item> = {
   id: 'scrub-for-rim-force',
@@ -57,6 +69,27 @@ export const scrubForRimForce: Kind<Item> = {
   pattern: (item) => `rack ${place(item)} the axis`,
   question: (item) =>
     phrase`On a test only the left front tyre brakes, with ${given(item.brake_N, 'N')}, and the rim of the steering wheel pulls with ${directed(item.rim_N, 'N', QUANTITIES.rimForce)}. The rim is ${mm(item.rim_mm)} across, the power steering divides the torque by ${assistWord(item.assist)}, and one turn moves the rack by ${mm(item.travel_mm)}. The rack lies ${place(item)} the steering axis, which stands upright. The tie rod runs straight across the car, ${mm(item.lever_mm)} from the axis. Work back to the scrub radius.`,
+  solved: (item) => {
+    const rack = onRack(item, torque(item));
+    const scrub = scrubFrom(item, rack);
+    return {
+      ...onLeft(item, 1000 * scrub),
+      turns: { left: brakeSense('left', 1000 * scrub), rack: senseOf(rack) },
+      measures: [{ of: 'scrub', says: rounded(Math.abs(scrub), 'mm', 1).figure }],
+    };
+  },
+  wrong: (item, road) => {
+    if (road.part === 'scrub')
+      return seenBeside(
+        { of: 'scrubRadius', says: 'scrub radius', view: 'front', close: 'road' },
+        road,
+        (value) => cornerAtRoad({ scrubRadius: value }),
+      );
+    const scrub = scrubFrom(item, onRack(item, torque(item)));
+    return road.part === 'rack'
+      ? wrongTurn(onLeft(item, 1000 * scrub), 'rack', road, {})
+      : undefined;
+  },
   parts: [
     {
       id: 'torque',

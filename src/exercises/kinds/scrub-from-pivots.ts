@@ -1,11 +1,13 @@
+import type { Corner } from '#core/corner.ts';
 import { inclinationOf } from '#core/geometry.ts';
 import { atHeight } from '#core/line.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
-import { axisThrough, cornerAtRoad } from '../paper/corner.ts';
+import { axisThrough, cornerAtRoad, cornerOnPivots } from '../paper/corner.ts';
 import { across_mm, rise_mm, type PivotsAcross } from '../paper/pivots.ts';
 import { bare, computed, mm, phrase, rounded, si } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 import { angleSlips } from '../slips/angle-slips.ts';
 import { belowPivotSlips } from '../slips/pivot-slips.ts';
 
@@ -17,6 +19,23 @@ interface Item extends PivotsAcross {
 const slope = (item: Item): number => across_mm(item) / rise_mm(item);
 /** From the lower pivot out to the contact centre. */
 const reach = ({ lowerOut_mm, contact_mm }: Item): number => si(contact_mm - lowerOut_mm, 'mm');
+
+/** Where a corner stands whose axis is given at the road. */
+const OUT = cornerAtRoad({}).wheelCentre.y;
+
+/** The corner whose axis goes inboard by so much for each metre up from the lower pivot. */
+const onPivots = (item: Item, slanted = slope(item)): Corner => {
+  const [out, up, rise] = [
+    si(item.lowerOut_mm, 'mm'),
+    si(item.lowerUp_mm, 'mm'),
+    si(rise_mm(item), 'mm'),
+  ];
+  return cornerOnPivots(
+    { out, up },
+    { out: out - rise * slanted, up: up + rise },
+    { out: si(item.contact_mm, 'mm') },
+  );
+};
 
 /** From two pivots down the axis to the road, and across to the contact centre. */
 export const scrubFromPivots: Kind<Item> = {
@@ -42,6 +61,45 @@ export const scrubFromPivots: Kind<Item> = {
   },
   question: ({ lowerOut_mm, lowerUp_mm, upperOut_mm, upperUp_mm, contact_mm }) =>
     phrase`Seen from the front, the lower pivot sits ${mm(lowerOut_mm)} from the middle of the car and ${mm(lowerUp_mm)} above the road, the upper pivot ${mm(upperOut_mm)} from the middle and ${mm(upperUp_mm)} above the road. The contact centre is ${mm(contact_mm)} from the middle of the car.`,
+  ...cornerPictures<Item>({
+    view: 'front',
+    pivots: true,
+    given: (item) => ({
+      corner: onPivots(item),
+      axis: 'pivots',
+      measures: [
+        { of: 'lowerOut', says: mm(item.lowerOut_mm).figure },
+        { of: 'lowerUp', says: mm(item.lowerUp_mm).figure },
+        { of: 'upperOut', says: mm(item.upperOut_mm).figure },
+        { of: 'upperUp', says: mm(item.upperUp_mm).figure },
+        { of: 'contactOut', says: mm(item.contact_mm).figure },
+      ],
+    }),
+    end: (item) => onPivots(item),
+    parts: {
+      inclination: {
+        of: 'inclination',
+        says: 'inclination',
+        to: (item, value) => onPivots(item, Math.tan(value)),
+      },
+      lean: {
+        of: 'lowerLean',
+        says: 'lean',
+        to: (item, value) => onPivots(item, value / si(item.lowerUp_mm, 'mm')),
+      },
+      scrub: {
+        of: 'scrubRadius',
+        says: 'scrub radius',
+        to: (item, value) => ({
+          ...onPivots(item),
+          axis: cornerAtRoad({
+            scrubRadius: value + OUT - si(item.contact_mm, 'mm'),
+            inclination: Math.atan(slope(item)),
+          }).axis,
+        }),
+      },
+    },
+  }),
   parts: [
     {
       id: 'inclination',

@@ -1,8 +1,11 @@
+import type { Corner } from '#core/corner.ts';
 import { axisInAt, modelOf } from '#core/own-car/front-geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
+import { cornerAtRoad, cornerOnPivots } from '../paper/corner.ts';
 import { mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly lowerIn_mm: number;
@@ -31,6 +34,17 @@ const lean = (item: Item): number => lowerIn(item) - axisInAt(0)(readings(item))
 /** Where the axis meets the floor, if it leans so much below the lower pivot. */
 const across = (item: Item): number => upperIn(item) - lowerIn(item);
 
+/** How far the axis goes inboard for each metre up. */
+const slope = (item: Item): number => across(item) / (upperUp(item) - lowerUp(item));
+
+/** The corner whose axis leans so much; where it stands is nobody’s concern, its middle at half a track. */
+const onPivots = (item: Item, slanted = slope(item)): Corner => {
+  const { y } = cornerAtRoad({}).wheelCentre;
+  const out = y + middle(item) - lowerIn(item);
+  const [up, rise] = [lowerUp(item), upperUp(item) - lowerUp(item)];
+  return cornerOnPivots({ out, up }, { out: out - rise * slanted, up: up + rise }, { out: y });
+};
+
 /** Scrub radius from plumb lines, a tape on the floor and three heights. */
 export const scrubFromReadings: Kind<Item> = {
   id: 'scrub-from-readings',
@@ -52,6 +66,34 @@ export const scrubFromReadings: Kind<Item> = {
   },
   question: (item) =>
     phrase`You have dropped plumb lines beside a left front wheel and laid a tape on the floor, square to the rim line. Inboard of that line lie the mark below the lower pivot, ${mm(item.lowerIn_mm)}, the mark below the upper pivot, ${mm(item.upperIn_mm)}, and the middle of the tyre’s print, ${mm(item.middle_mm)}. The lower pivot is ${mm(item.lowerUp_mm)} above the floor, the upper one ${mm(item.upperUp_mm)}. What is the scrub radius?`,
+  ...cornerPictures<Item>({
+    view: 'front',
+    pivots: true,
+    given: (item) => ({
+      corner: onPivots(item),
+      axis: 'pivots',
+      measures: [
+        { of: 'lowerUp', says: mm(item.lowerUp_mm).figure },
+        { of: 'upperUp', says: mm(item.upperUp_mm).figure },
+      ],
+    }),
+    end: (item) => onPivots(item),
+    parts: {
+      lean: {
+        of: 'lowerLean',
+        says: 'lean',
+        to: (item, value) => onPivots(item, value / lowerUp(item)),
+      },
+      scrub: {
+        of: 'scrubRadius',
+        says: 'scrub radius',
+        to: (item, value) => ({
+          ...onPivots(item),
+          axis: cornerAtRoad({ scrubRadius: value, inclination: Math.atan(slope(item)) }).axis,
+        }),
+      },
+    },
+  }),
   parts: [
     {
       id: 'lean',

@@ -1,9 +1,12 @@
+import { changed, NO_CHANGE } from '#core/change.ts';
+import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { cornerAtCentre, cornerAtRoad } from '../paper/corner.ts';
 import { between, roughLean_mm } from '../paper/plausible.ts';
 import { computed, deg, directed, mm, phrase, si, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly scrub_mm: number;
@@ -17,6 +20,16 @@ const radius = ({ radius_mm }: Item): number => si(radius_mm, 'mm');
 const newRadius = ({ newRadius_mm }: Item): number => si(newRadius_mm, 'mm');
 const inclination = ({ inclination_deg }: Item): number => si(inclination_deg, 'deg');
 const tangent = (item: Item): number => Math.tan(inclination(item));
+
+const onOldTyre = (item: Item, scrubRadius: number): Corner =>
+  cornerAtRoad({ scrubRadius, inclination: inclination(item), loadedRadius: radius(item) });
+
+/** The same axis over the other tyre; the wheel centre stays in the drawing and the road moves. */
+const onNewTyre = (item: Item, scrubRadius: number): Corner =>
+  changed(onOldTyre(item, scrubRadius), {
+    ...NO_CHANGE,
+    loadedRadius: newRadius(item) - radius(item),
+  });
 
 /** Other tyres leave the axis at the wheel centre alone and move the road. */
 export const scrubOtherTyre: Kind<Item> = {
@@ -43,6 +56,34 @@ export const scrubOtherTyre: Kind<Item> = {
     `${scrub_mm > 0 ? 'inboard' : 'outboard'} ${newRadius_mm > radius_mm ? 'larger' : 'smaller'}`,
   question: ({ scrub_mm, radius_mm, newRadius_mm, inclination_deg }) =>
     phrase`An upright wheel has a loaded radius of ${mm(radius_mm)}. The scrub radius is ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}, the inclination ${deg(inclination_deg)}, the top of the axis leaning inboard. The wheel gets a tyre with a loaded radius of ${mm(newRadius_mm)}; rim and inset stay.`,
+  ...cornerPictures<Item>({
+    view: 'front',
+    given: (item) => ({
+      corner: onOldTyre(item, scrub(item)),
+      axis: 'low',
+      measures: [
+        { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+      ],
+    }),
+    end: (item) => onNewTyre(item, scrub(item)),
+    before: (item) => onOldTyre(item, scrub(item)),
+    parts: {
+      'spindle-offset': {
+        of: 'spindleOffset',
+        says: 'spindle offset',
+        to: (item, value) => onOldTyre(item, value - radius(item) * tangent(item)),
+      },
+      scrub: {
+        of: 'scrubRadius',
+        says: 'scrub radius',
+        to: (item, value) =>
+          onNewTyre(item, value - (radius(item) - newRadius(item)) * tangent(item)),
+        before: (item) => onOldTyre(item, scrub(item)),
+      },
+    },
+  }),
   parts: [
     {
       id: 'spindle-offset',

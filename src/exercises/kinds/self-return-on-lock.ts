@@ -3,6 +3,7 @@ import { QUANTITIES } from '#core/quantities.ts';
 import { returningOffset, selfReturnByRule } from '#core/self-return.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
+import { cornerAtRoad } from '../paper/corner.ts';
 import { roughLean_mm } from '../paper/plausible.ts';
 import { bare, deg, directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
 
@@ -51,6 +52,19 @@ export const selfReturnOnLock: Kind<Item> = {
   sound: () => true,
   question: ({ way, load_N, spindle_mm, scrub_mm, inclination_deg, turn_deg }) =>
     phrase`The front wheels of a car carry ${given(load_N, 'N')} each. Its steering axes lean ${deg(inclination_deg)} inboard without caster; the scrub radius is ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}, the spindle offset ${mm(spindle_mm)} inboard. Both wheels are turned ${deg(turn_deg)} to the ${way}. Find the offset that counts at this turn first, then use the rule: offset times two sines.`,
+  picture: (item) => ({
+    ...{ scene: 'corner', view: 'front' },
+    corner: cornerAtRoad({
+      scrubRadius: scrub(item),
+      inclination: inclination(item),
+      loadedRadius: (spindle(item) - scrub(item)) / Math.tan(inclination(item)),
+    }),
+    measures: [
+      { of: 'spindleOffset', says: mm(item.spindle_mm).figure },
+      { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
+      { of: 'inclination', says: deg(item.inclination_deg).figure },
+    ],
+  }),
   parts: [
     {
       id: 'offset',

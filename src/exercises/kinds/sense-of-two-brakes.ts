@@ -5,7 +5,8 @@ import { shuffled } from '../forms/shuffled.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { steeringMomentOf } from '../paper/axle.ts';
 import { directed, given, phrase, rounded, si, sign, term } from '../phrase.ts';
-import { brakesAsGiven } from '../pictures/given-pictures.ts';
+import { axlePictures, brakeSense, senseOf } from '../pictures/axle-pictures.ts';
+import type { AxleTurns } from '../pictures/picture.ts';
 
 interface Item {
   readonly left_N: number;
@@ -76,6 +77,20 @@ function moment(item: Item, earlier: Earlier): number {
   }
 }
 
+const turns = (item: Item): AxleTurns => ({
+  left: brakeSense('left', item.scrub_mm),
+  right: brakeSense('right', item.scrub_mm),
+  both: senseOf(both(item)),
+});
+
+/** What somebody has said who took another road. */
+const WRONG_SENSE: Readonly<Record<string, AxleTurns>> = {
+  left: { both: 1 },
+  right: { both: -1 },
+  'toe-out': { left: 1, right: -1 },
+  'toe-in': { left: -1, right: 1 },
+};
+
 /** Two brakes that differ: first which way the wheels go, then how hard. */
 export const senseOfTwoBrakes: Kind<Item> = {
   id: 'sense-of-two-brakes',
@@ -93,7 +108,15 @@ export const senseOfTwoBrakes: Kind<Item> = {
   pattern: (item) => `${stronger(item)} ${item.scrub_mm > 0 ? 'inboard' : 'outboard'}`,
   question: (item) =>
     phrase`A car brakes on a road that is wet on one side. The road holds the left front tyre back with ${given(item.left_N, 'N')} and the right one with ${given(item.right_N, 'N')}; both calipers sit on the carriers. The steering axes stand upright, and the scrub radius on both sides is ${directed(item.scrub_mm, 'mm', QUANTITIES.scrubRadius)}. The driver lets go for a moment: what do the two brakes do to the wheels, and how large is their moment together?`,
-  picture: ({ left_N, right_N, scrub_mm }) => brakesAsGiven(left_N, right_N, scrub_mm),
+  ...axlePictures<Item>({
+    brakes: (item) => item,
+    parts: { moment: 'both' },
+    turns,
+    other: (item, { part, slip }, base) => {
+      const wrong = part === 'sense' ? WRONG_SENSE[slip] : undefined;
+      return wrong && { ...base, turns: { both: senseOf(both(item)) }, wrong };
+    },
+  }),
   parts: [
     choosing<Item>({
       id: 'sense',

@@ -5,6 +5,7 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { rowLoads } from '../paper/bearing.ts';
 import { between } from '../paper/plausible.ts';
 import { bare, directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { bearingPictures } from '../pictures/bearing-pictures.ts';
 import type { BearingPicture } from '../pictures/picture.ts';
 
 interface Item {
@@ -52,6 +53,23 @@ export const setLoadLine: Kind<Item> = {
     phrase`In the drawing the wheel load of ${given(load_N, 'N')} goes up through the middle of the tyre. The pressure centres of the two rows are ${mm(spread_mm)} apart, and the load line lies ${directed(offset_mm, 'mm', QUANTITIES.loadLineOffset)} of their middle. Move the wheel on its hub until the outboard row carries ${given(wanted_N, 'N')}.`,
   picture: (item) => picture(item, 0),
   solved: (item) => picture(item, moveFor(item, item.wanted_N - now(item))),
+  wrong: bearingPictures<Item>({
+    given: (item) => item,
+    end: (item) => item,
+    parts: {
+      'outboard-now': { seen: 'row', row: 'outboard' },
+      move: {
+        seen: 'line',
+        on: (item) => ({
+          ...item,
+          offset_mm: item.offset_mm + 1000 * moveFor(item, item.wanted_N - now(item)),
+        }),
+        of: 'offset',
+        says: 'offset',
+        to: (item, value) => item.offset_mm + 1000 * value,
+      },
+    },
+  }).wrong,
   parts: [
     {
       id: 'outboard-now',

@@ -8,6 +8,7 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtCentre } from '../paper/corner.ts';
 import { computed, deg, directed, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
 import type { CornerPicture } from '../pictures/picture.ts';
 
 interface Item {
@@ -65,6 +66,18 @@ export const setWheelForScrub: Kind<Item> = {
     phrase`In the drawing a left front wheel is seen from the front. The axis passes ${mm(spindle_mm)} inboard of the wheel centre and leans ${deg(inclination_deg)} inboard; the upright wheel has a loaded radius of ${mm(radius_mm)}. Move the wheel on its hub until the scrub radius is ${directed(wanted_mm, 'mm', QUANTITIES.scrubRadius)}.`,
   picture: (item) => picture(item, 0),
   solved: (item) => picture(item, wanted(item) - scrub(item)),
+  wrong: (item, road) =>
+    road.part === 'move'
+      ? seenBeside({ of: 'scrubRadius', says: 'scrub radius', view: 'front' }, road, (move) =>
+          movedBy(item, move),
+        )
+      : seenBeside({ of: 'scrubRadius', says: 'scrub radius', view: 'front' }, road, (value) =>
+          cornerAtCentre({
+            spindleOffset: spindle(item) + value - scrub(item),
+            inclination: si(item.inclination_deg, 'deg'),
+            loadedRadius: si(item.radius_mm, 'mm'),
+          }),
+        ),
   parts: [
     {
       id: 'scrub-now',

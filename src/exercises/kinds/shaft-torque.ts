@@ -3,7 +3,9 @@ import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { momentWithLever } from '../paper/along.ts';
+import { cornerWithLevers } from '../paper/corner.ts';
 import { given, mm, phrase, rounded, si, sign } from '../phrase.ts';
+import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
 interface Item {
@@ -22,6 +24,12 @@ const withLever = (lever: number, { side }: Item, earlier: Earlier): number =>
   momentWithLever(lever, side, { by: 'shaft', force: step(earlier, 0) });
 const moment = (item: Item, earlier: Earlier): number => withLever(atCentre(item), item, earlier);
 
+const push = (item: Item): SeenForce => ({
+  at: 'centre',
+  force: item.torque_Nm / radius(item),
+  says: 'push of the road',
+});
+
 /** From the torque in the shaft to the force at the tyre, and on to what the carrier gets of it. */
 export const shaftTorque: Kind<Item> = {
   id: 'shaft-torque',
@@ -39,6 +47,19 @@ export const shaftTorque: Kind<Item> = {
   sound: ({ torque_Nm, radius_mm }) => (1000 * torque_Nm) / radius_mm < 3200,
   question: ({ side, torque_Nm, radius_mm, leverAtCentre_mm, leverAtRoad_mm }) =>
     phrase`A shaft in line with the ${side} front wheel drives it with ${given(torque_Nm, 'Nm')}. The loaded radius is ${mm(radius_mm)}. About the steering axis, which passes inboard, a force along the car has a lever of ${mm(leverAtCentre_mm)} at the height of the wheel centre and of ${mm(leverAtRoad_mm)} at the road. The car is already rolling, and nothing slips.`,
+  ...forcePictures<Item>({
+    side: ({ side }) => side,
+    left: (item) => cornerWithLevers(atRoad(item), atCentre(item), radius(item)),
+    given: (item) => ({
+      measures: [
+        { of: 'shortest', says: mm(item.leverAtCentre_mm).figure },
+        { of: 'leverAtRoad', says: mm(item.leverAtRoad_mm).figure },
+        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+      ],
+    }),
+    forces: (item) => [push(item)],
+    parts: { moment: { seen: 'moment', force: push } },
+  }),
   parts: [
     {
       id: 'force',

@@ -1,10 +1,13 @@
 import type { Side } from '#core/corner.ts';
+import { mirroredCorner } from '#core/mirror.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { keptStep } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { sideMoment } from '../paper/across.ts';
+import { cornerAtRoad } from '../paper/corner.ts';
 import { given, mm, phrase, rounded, si, sign } from '../phrase.ts';
+import type { CornerMeasure, CornerPicture } from '../pictures/picture.ts';
 
 interface Item {
   readonly bend: Side;
@@ -21,6 +24,31 @@ const force = ({ bend, force_N }: Item): number => (bend === 'left' ? force_N : 
 const moment = (item: Item, lever: number): number =>
   sideMoment(item.side, { trail: lever }, force(item), 0);
 const whole = keptStep((item: Item, earlier: Earlier): number => moment(item, step(earlier, 0)));
+
+/** The wheel from the side, with the force where the tyre takes it. */
+const pushed = (item: Item): CornerPicture => {
+  const left = cornerAtRoad({ trail: trail(item) });
+  const outboard = item.bend === item.side ? 1 : -1;
+  return {
+    ...{ scene: 'corner', view: 'side' },
+    corner: item.side === 'left' ? left : mirroredCorner(left),
+    forces: [
+      {
+        at: 'road',
+        towards: [0, outboard, 0],
+        says: given(item.force_N, 'N').figure,
+        behind: tyre(item),
+      },
+    ],
+  };
+};
+
+/** What was taken for the whole lever. */
+const TAKEN: Readonly<Record<string, CornerMeasure>> = {
+  'axis-only': 'trail',
+  'at-the-contact-centre': 'trail',
+  'tyre-only': 'tyreTrail',
+};
 
 /** A side force, and the two trails that make its lever. */
 export const sideForceMoment: Kind<Item> = {
@@ -39,6 +67,39 @@ export const sideForceMoment: Kind<Item> = {
   sound: () => true,
   question: ({ bend, side, force_N, trail_mm, tyre_mm }) =>
     phrase`A car drives round a bend to the ${bend}. The road pushes its ${side} front tyre to the ${bend} with ${given(force_N, 'N')}. The steering axis stands upright and meets the road ${mm(trail_mm)} ahead of the contact centre. The tyre takes the side force ${mm(tyre_mm)} behind it.`,
+  picture: (item) => ({
+    ...pushed(item),
+    measures: [
+      { of: 'trail', says: mm(item.trail_mm).figure },
+      { of: 'tyreTrail', says: mm(item.tyre_mm).figure },
+    ],
+  }),
+  solved: (item) => ({
+    ...pushed(item),
+    measures: [
+      {
+        of: 'sideLever',
+        says: `lever ${rounded(trail(item) + tyre(item), 'mm', 0).figure}`,
+      },
+    ],
+  }),
+  wrong: (item, road) => {
+    const taken = TAKEN[road.slip];
+    if (taken)
+      return {
+        ...pushed(item),
+        measures: [{ of: 'sideLever', says: 'lever' }],
+        wrong: { measures: [{ of: taken, says: 'yours' }] },
+      };
+    if (road.slip !== 'into-the-bend') return undefined;
+    const { corner, forces } = pushed(item);
+    return {
+      ...{ scene: 'corner', view: 'top', corner },
+      ...(forces && { forces }),
+      turn: { left: road.answer > 0, says: 'turns it' },
+      wrong: { turn: { left: road.value > 0, says: 'yours' } },
+    };
+  },
   parts: [
     {
       id: 'lever',

@@ -4,7 +4,7 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { inward, sideWords, type InTurn } from '../paper/bearing.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
-import { rowsAsGiven } from '../pictures/given-pictures.ts';
+import { bearingPictures } from '../pictures/bearing-pictures.ts';
 
 interface Item {
   readonly which: InTurn;
@@ -27,6 +27,31 @@ const distance = (item: Item): number => spread(item) / 2 + way(item) * offset(i
 const perNewton = (item: Item): number =>
   loadLineCrossing({ loadLineOffset: 0 }, { vertical: item.load_N, inward: -1 }, radius(item));
 
+/** The pictures: which pressure centre the lever reaches to hangs on the wheel. */
+const seen = (which: InTurn) =>
+  bearingPictures<Item>({
+    given: (item) => item,
+    end: (item) => ({ ...item, inward_N: Math.sign(way(item)) * emptying(item) }),
+    toRoad: true,
+    parts: {
+      distance: {
+        seen: 'distance',
+        on: (item) => item,
+        of: which === 'outer' ? 'fromInboard' : 'fromOutboard',
+        says: 'lever',
+        taken: {
+          'other-centre': which === 'outer' ? 'fromOutboard' : 'fromInboard',
+          'half-spread': 'halfSpread',
+          'offset-alone': 'offset',
+        },
+      },
+      'side-force': { seen: 'side' },
+    },
+  });
+
+/** Size of the side force with which the load line has gone to the pressure centre. */
+const emptying = (item: Item): number => distance(item) / Math.abs(perNewton(item));
+
 /** How hard a bend has to be for one row to lose its load: backwards from the pressure centre to the side force. */
 export const sideForceThatEmpties: Kind<Item> = {
   id: 'side-force-that-empties',
@@ -45,7 +70,8 @@ export const sideForceThatEmpties: Kind<Item> = {
   pattern: ({ which }) => which,
   question: (item) =>
     phrase`On the ${item.which} front wheel of a car in a bend the side force pushes ${sideWords(item.which)}. The more it grows, the less is left to the ${emptied(item)} row. The wheel load stays at ${given(item.load_N, 'N')}, the loaded radius is ${mm(item.radius_mm)}, the pressure centres are ${mm(item.spread_mm)} apart, and the load line lies ${directed(item.offset_mm, 'mm', QUANTITIES.loadLineOffset)} of their middle. Which side force leaves the ${emptied(item)} row with no radial load at all?`,
-  picture: rowsAsGiven,
+  ...seen('outer'),
+  wrong: (item, road) => seen(item.which).wrong(item, road),
   parts: [
     {
       id: 'distance',

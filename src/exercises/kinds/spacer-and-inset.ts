@@ -4,6 +4,8 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import type { Rim, WheelPicture } from '../pictures/part-pictures.ts';
+import { toldMark, wrongPlace } from '../pictures/wheel-pictures.ts';
 
 interface Item {
   readonly oldInset_mm: number;
@@ -25,6 +27,17 @@ const contactMoved = (wheel: number): number => {
   return contactCentre(moved).y - contactCentre(corner).y;
 };
 
+/** Some rim: nobody asks how wide it is. */
+const rimAt = (middle_mm: number): Rim => ({ middle_mm, width_mm: 178 });
+
+const after = (item: Item): WheelPicture => ({
+  scene: 'wheel',
+  before: rimAt(-item.oldInset_mm),
+  wheel: rimAt(item.spacer_mm - item.newInset_mm),
+  spacer_mm: item.spacer_mm,
+  measures: [],
+});
+
 /** Spacer and inset are the same movement with opposite signs. */
 export const spacerAndInset: Kind<Item> = {
   id: 'spacer-and-inset',
@@ -45,6 +58,29 @@ export const spacerAndInset: Kind<Item> = {
   pattern: ({ oldInset_mm, newInset_mm }) => (newInset_mm > oldInset_mm ? 'more' : 'less'),
   question: ({ oldInset_mm, newInset_mm, spacer_mm, contact_mm }) =>
     phrase`On wheels of ${mm(oldInset_mm)} inset a car’s contact centres are ${mm(contact_mm)} out from its middle. Its owner has found wheels of ${mm(newInset_mm)} inset, for the same tyres, and puts a spacer ${mm(spacer_mm)} thick behind each of them. All wheels stand upright.`,
+  picture: (item) => ({
+    scene: 'wheel',
+    wheel: rimAt(-item.oldInset_mm),
+    measures: [{ of: 'inset', says: mm(item.oldInset_mm).figure }],
+  }),
+  solved: (item) => ({
+    ...after(item),
+    measures: [
+      toldMark('move', 'movement', spacer(item) - moreInset(item)),
+      { of: 'spacer', says: mm(item.spacer_mm).figure },
+    ],
+  }),
+  wrong: (item, road) =>
+    wrongPlace(
+      { ...after(item), measures: [{ of: 'move', says: 'movement' }] },
+      {
+        road,
+        at_mm: (value) =>
+          1000 * (road.part === 'contact' ? value - contact(item) : value) - item.oldInset_mm,
+        from_mm: -item.oldInset_mm,
+        rim: rimAt(0),
+      },
+    ),
   parts: [
     {
       id: 'wheel-move',

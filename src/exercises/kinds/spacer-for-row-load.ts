@@ -4,6 +4,7 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { rowLoads } from '../paper/bearing.ts';
 import { between } from '../paper/plausible.ts';
 import { bare, directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { bearingPictures } from '../pictures/bearing-pictures.ts';
 import { otherRowSlips } from '../slips/row-slips.ts';
 
 interface Item {
@@ -37,6 +38,26 @@ export const spacerForRowLoad: Kind<Item> = {
     between(1000 * offsetFor(item, item.load_N - item.inboard_N) - item.offset_mm, 6, 40),
   question: ({ load_N, spread_mm, offset_mm, inboard_N }) =>
     phrase`A workshop is asked how thick a spacer has been on a car, now gone. Its drawings say that with it the inboard row carried ${given(inboard_N, 'N')} at the top, standing under a wheel load of ${given(load_N, 'N')}. The pressure centres are ${mm(spread_mm)} apart, and without the spacer the load line lies ${directed(offset_mm, 'mm', QUANTITIES.loadLineOffset)} of their middle. Work back to the spacer.`,
+  ...bearingPictures<Item>({
+    given: (item) => item,
+    end: (item) => ({ ...item, offset_mm: 1000 * offsetFor(item, item.load_N - item.inboard_N) }),
+    parts: {
+      outboard: { seen: 'row', row: 'outboard' },
+      offset: {
+        seen: 'line',
+        of: 'offset',
+        says: 'offset',
+        to: (_item, value) => 1000 * value,
+        taken: { 'from-inboard-centre': 'fromInboard' },
+      },
+      spacer: {
+        seen: 'line',
+        of: 'offset',
+        says: 'offset',
+        to: (item, value) => item.offset_mm + 1000 * value,
+      },
+    },
+  }),
   parts: [
     {
       id: 'outboard',

@@ -1,10 +1,12 @@
 import { changed, NO_CHANGE } from '#core/change.ts';
+import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { directed, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly scrub_mm: number;
@@ -17,6 +19,10 @@ const before = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const oldInset = ({ oldInset_mm }: Item): number => si(oldInset_mm, 'mm');
 const newInset = ({ newInset_mm }: Item): number => si(newInset_mm, 'mm');
 const wanted = ({ wanted_mm }: Item): number => si(wanted_mm, 'mm');
+
+/** The corner with its wheel moved outboard by so much. */
+const moved = (item: Item, move: number): Corner =>
+  changed(cornerAtRoad({ scrubRadius: before(item) }), { ...NO_CHANGE, spacer: move });
 
 /** From a wanted scrub radius back to the spacer. */
 export const spacerForScrub: Kind<Item> = {
@@ -42,6 +48,30 @@ export const spacerForScrub: Kind<Item> = {
     `${scrub_mm > 0 ? 'inboard' : 'outboard'} to ${wanted_mm > 0 ? 'inboard' : 'outboard'}`,
   question: ({ scrub_mm, oldInset_mm, newInset_mm, wanted_mm }) =>
     phrase`On wheels of ${mm(oldInset_mm)} inset a car has a scrub radius of ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}. It is to run on wheels of ${mm(newInset_mm)} inset, with tyres of the same size, and to have a scrub radius of ${directed(wanted_mm, 'mm', QUANTITIES.scrubRadius)}. How thick a spacer does that take?`,
+  ...cornerPictures<Item>({
+    view: 'front',
+    close: 'road',
+    given: (item) => ({
+      corner: moved(item, 0),
+      measures: [{ of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure }],
+    }),
+    end: (item) => moved(item, wanted(item) - before(item)),
+    before: (item) => moved(item, oldInset(item) - newInset(item)),
+    parts: {
+      'scrub-without': {
+        of: 'scrubRadius',
+        says: 'scrub radius',
+        to: (item, value) => moved(item, value - before(item)),
+        before: (item) => moved(item, 0),
+      },
+      spacer: {
+        of: 'wheelMove',
+        says: 'spacer',
+        to: (item, value) => moved(item, oldInset(item) - newInset(item) + value),
+        before: (item) => moved(item, oldInset(item) - newInset(item)),
+      },
+    },
+  }),
   parts: [
     {
       id: 'scrub-without',

@@ -1,10 +1,12 @@
-import type { Side } from '#core/corner.ts';
+import type { Corner, Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { kept } from '../forms/kept.ts';
 import { step, type Kind, type Slip } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { momentWithLever } from '../paper/along.ts';
+import { cornerAtRoad, cornerWithLevers } from '../paper/corner.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
 interface Item {
@@ -61,6 +63,24 @@ const leverSlips = (
   },
 ];
 
+/** The corner before, its wheel as large as any. */
+function withoutSpacer(item: Item): Corner {
+  const loadedRadius = 0.31;
+  const inclination = Math.atan((spindle(item) - scrub(item)) / loadedRadius);
+  return cornerAtRoad({ scrubRadius: scrub(item), inclination, loadedRadius });
+}
+
+const brake = ({ brake_N }: Item): SeenForce => ({
+  at: 'road',
+  force: -brake_N,
+  says: given(brake_N, 'N').figure,
+});
+const blow = ({ blow_N }: Item): SeenForce => ({
+  at: 'centre',
+  force: -blow_N,
+  says: given(blow_N, 'N').figure,
+});
+
 /** One spacer, two levers: what it does to a hard stop and to a kerb. */
 export const spacerMoments: Kind<Item> = {
   id: 'spacer-moments',
@@ -80,6 +100,22 @@ export const spacerMoments: Kind<Item> = {
   pattern: ({ scrub_mm }) => (scrub_mm > 0 ? 'from inboard' : 'from outboard'),
   question: ({ side, scrub_mm, spindle_mm, spacer_mm, brake_N, blow_N }) =>
     phrase`On the ${side} front wheel the scrub radius is ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)} and the spindle offset ${directed(spindle_mm, 'mm', QUANTITIES.spindleOffset)}. A spacer ${mm(spacer_mm)} thick goes in. Then, on a rough road, the caliper on the carrier brakes with ${given(brake_N, 'N')} at the road, and at that moment an edge pushes the wheel centre rearward with ${given(blow_N, 'N')}. Leave out the little that the lean of the axis takes off.`,
+  ...forcePictures<Item>({
+    side: ({ side }) => side,
+    left: (item) => cornerWithLevers(atRoad(item), atCentre(item)),
+    given: (item) => ({
+      corner: withoutSpacer(item),
+      measures: [
+        { of: 'spindleOffset', says: mm(Math.abs(item.spindle_mm)).figure },
+        { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
+      ],
+    }),
+    forces: (item) => [brake(item), blow(item)],
+    parts: {
+      brake: { seen: 'moment', force: brake },
+      blow: { seen: 'moment', force: blow },
+    },
+  }),
   parts: [
     {
       id: 'brake',

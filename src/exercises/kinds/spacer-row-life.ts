@@ -3,7 +3,7 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { outboardRadial } from '../paper/rating.ts';
 import { given, mm, phrase, rounded, si } from '../phrase.ts';
-import { rowsAsGiven } from '../pictures/given-pictures.ts';
+import { bearingPictures } from '../pictures/bearing-pictures.ts';
 
 interface Item {
   readonly load_N: number;
@@ -36,7 +36,14 @@ export const spacerRowLife: Kind<Item> = {
     offset_mm + spacer_mm < spread_mm / 2 && offset_mm !== spacer_mm,
   question: ({ load_N, offset_mm, spread_mm, spacer_mm }) =>
     phrase`A friend drives to work on the motorway and wants wheel spacers of ${mm(spacer_mm)}. The wheel load is ${given(load_N, 'N')}. The load line lies ${mm(offset_mm)} outboard of the middle between the two ball rows, whose pressure centres are ${mm(spread_mm)} apart. Straight ahead, with the radial load as equivalent load: what happens to the outboard row?`,
-  picture: rowsAsGiven,
+  ...bearingPictures<Item>({
+    given: (item) => item,
+    end: (item) => ({ ...item, offset_mm: item.offset_mm + item.spacer_mm }),
+    parts: {
+      before: { seen: 'row', row: 'outboard', on: (item) => item },
+      after: { seen: 'row', row: 'outboard' },
+    },
+  }),
   parts: [
     {
       id: 'before',

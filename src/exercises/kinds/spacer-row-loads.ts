@@ -3,7 +3,7 @@ import { step, type Earlier, type Kind } from '../kind.ts';
 import { rowLoads } from '../paper/bearing.ts';
 import { between } from '../paper/plausible.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
-import { rowsAsGiven } from '../pictures/given-pictures.ts';
+import { bearingPictures } from '../pictures/bearing-pictures.ts';
 import { otherRowSlips } from '../slips/row-slips.ts';
 
 interface Item {
@@ -17,6 +17,8 @@ const spread = ({ spread_mm }: Item): number => si(spread_mm, 'mm');
 const before = (item: Item): number => rowLoads(item).outboard;
 const outboard = (item: Item, offset: number): number =>
   rowLoads({ ...item, offset_mm: 1000 * offset }).outboard;
+
+const spaced = (item: Item): Item => ({ ...item, offset_mm: item.offset_mm + item.spacer_mm });
 
 /** A spacer carries the load line outboard, sometimes past the outboard pressure centre. */
 export const spacerRowLoads: Kind<Item> = {
@@ -37,7 +39,15 @@ export const spacerRowLoads: Kind<Item> = {
     offset_mm + spacer_mm > spread_mm / 2 ? 'past the pressure centre' : 'between them',
   question: ({ load_N, offset_mm, spread_mm, spacer_mm }) =>
     phrase`Somebody wants spacers of ${mm(spacer_mm)} behind both front wheels. With the car’s own wheels the load line lies ${directed(offset_mm, 'mm', QUANTITIES.loadLineOffset)} of the middle between the pressure centres, which are ${mm(spread_mm)} apart. Each wheel carries ${given(load_N, 'N')}. What will the rows carry, standing on level ground?`,
-  picture: rowsAsGiven,
+  ...bearingPictures<Item>({
+    given: (item) => item,
+    end: (item) => spaced(item),
+    parts: {
+      offset: { seen: 'line', of: 'offset', says: 'offset', to: (_item, value) => 1000 * value },
+      outboard: { seen: 'row', row: 'outboard' },
+      inboard: { seen: 'row', row: 'inboard' },
+    },
+  }),
   parts: [
     {
       id: 'offset',

@@ -4,6 +4,7 @@ import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { bare, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { bearingPictures } from '../pictures/bearing-pictures.ts';
 
 interface Item {
   readonly load_N: number;
@@ -42,6 +43,20 @@ export const spacerRows: Kind<Item> = {
   sound: () => true,
   question: ({ load_N, loadLine_mm, spread_mm, spacer_mm }) =>
     phrase`A wheel carries ${given(load_N, 'N')} straight ahead. Its centre plane, and with it the load line, lies ${mm(loadLine_mm)} outboard of the middle between the pressure centres of its two rows of balls, which are ${mm(spread_mm)} apart. A spacer ${mm(spacer_mm)} thick goes in. What do the rows carry on a straight road, and what is left of the outboard row’s rating life there?`,
+  ...bearingPictures<Item>({
+    given: (item) => ({ ...item, offset_mm: item.loadLine_mm }),
+    end: (item) => ({ ...item, offset_mm: item.loadLine_mm + item.spacer_mm }),
+    parts: {
+      'load-line': {
+        seen: 'line',
+        of: 'offset',
+        says: 'offset',
+        to: (_item, value) => 1000 * value,
+      },
+      inboard: { seen: 'row', row: 'inboard' },
+      outboard: { seen: 'row', row: 'outboard' },
+    },
+  }),
   parts: [
     {
       id: 'load-line',

@@ -1,9 +1,11 @@
 import { changed, NO_CHANGE } from '#core/change.ts';
+import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { mm, phrase, rounded, si, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 
 interface Item {
   /** Out from the middle of the car: where the axis meets the road, and the contact centre. */
@@ -14,6 +16,13 @@ interface Item {
 
 const before = ({ axis_mm, contact_mm }: Item): number => si(contact_mm - axis_mm, 'mm');
 const spacer = ({ spacer_mm }: Item): number => si(spacer_mm, 'mm');
+
+/** The corner whose wheel has moved out until the scrub radius is so large: the axis stays. */
+const spaced = (item: Item, scrubRadius: number): Corner =>
+  changed(cornerAtRoad({ scrubRadius: before(item) }), {
+    ...NO_CHANGE,
+    spacer: scrubRadius - before(item),
+  });
 
 /** A spacer goes straight into the scrub radius. */
 export const spacerScrub: Kind<Item> = {
@@ -34,16 +43,29 @@ export const spacerScrub: Kind<Item> = {
   pattern: ({ axis_mm, contact_mm }) => (axis_mm < contact_mm ? 'from inboard' : 'from outboard'),
   question: ({ axis_mm, contact_mm, spacer_mm }) =>
     phrase`Two crosses are chalked on the floor under an upright wheel. The one where the steering axis meets the road is ${mm(axis_mm)} from the middle of the car, the contact centre ${mm(contact_mm)}. Then a spacer ${mm(spacer_mm)} thick goes between hub and wheel.`,
-  solved: (item) => ({
-    scene: 'corner',
+  ...cornerPictures<Item>({
     view: 'front',
     close: 'road',
-    before: cornerAtRoad({ scrubRadius: before(item) }),
-    corner: changed(cornerAtRoad({ scrubRadius: before(item) }), {
-      ...NO_CHANGE,
-      spacer: spacer(item),
+    given: (item) => ({
+      corner: cornerAtRoad({ scrubRadius: before(item) }),
+      axis: 'none',
+      measures: [{ of: 'contactOut', says: mm(item.contact_mm).figure }],
     }),
-    measures: [{ of: 'scrubRadius', says: 'scrub radius' }],
+    end: (item) => spaced(item, before(item) + spacer(item)),
+    before: (item) => cornerAtRoad({ scrubRadius: before(item) }),
+    parts: {
+      'scrub-before': {
+        of: 'scrubRadius',
+        says: 'scrub radius',
+        to: (_item, value) => cornerAtRoad({ scrubRadius: value }),
+      },
+      'scrub-after': {
+        of: 'scrubRadius',
+        says: 'scrub radius',
+        to: spaced,
+        before: (item) => cornerAtRoad({ scrubRadius: before(item) }),
+      },
+    },
   }),
   parts: [
     {

@@ -1,3 +1,5 @@
+import { changed, NO_CHANGE } from '#core/change.ts';
+import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { kept, keptStep } from '../forms/kept.ts';
@@ -7,6 +9,10 @@ import { steeringMomentOf } from '../paper/axle.ts';
 import { cornerAtCentre } from '../paper/corner.ts';
 import { between, roughLean_mm } from '../paper/plausible.ts';
 import { computed, deg, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { brakeSense, senseOf, wrongTurn } from '../pictures/axle-pictures.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
+import { brakesAsGiven } from '../pictures/given-pictures.ts';
+import type { AxlePicture } from '../pictures/picture.ts';
 
 interface Item {
   readonly spindle_mm: number;
@@ -40,6 +46,21 @@ const flipped = keptStep((item: Item, earlier: Earlier): number =>
   momentAt(item, scrubBeyond(item, earlier)),
 );
 
+/** The corner on a spacer of so many metres. */
+const spaced = (item: Item, thickness: number): Corner =>
+  changed(
+    cornerAtCentre({
+      spindleOffset: spindle(item),
+      inclination: inclination(item),
+      loadedRadius: radius(item),
+    }),
+    { ...NO_CHANGE, spacer: thickness },
+  );
+
+const after_mm = (item: Item): number => 1000 * scrubBefore(item) + item.spacer_mm;
+const braked = (item: Item): AxlePicture =>
+  brakesAsGiven(item.left_N, item.right_N, after_mm(item));
+
 /** A spacer that carries the tyre over its axis, and what then is left to turn the wheels. */
 export const spacerThatFlips: Kind<Item> = {
   id: 'spacer-that-flips',
@@ -64,6 +85,49 @@ export const spacerThatFlips: Kind<Item> = {
     between(spindle_mm, 38, 80) && Math.abs(left_N - right_N) >= 800,
   question: (item) =>
     phrase`Somebody plans spacers of ${mm(item.spacer_mm)} for a front-drive car. Its wheels stand upright on a loaded radius of ${mm(item.radius_mm)}. The spindle offset is ${mm(item.spindle_mm)} inboard, and the axis leans ${deg(item.inclination_deg)} inboard without caster. On a road that is wet on one side only, the left front tyre brakes with ${given(item.left_N, 'N')}, the right one with ${given(item.right_N, 'N')}; the brakes sit on the carriers.`,
+  picture: (item) => ({
+    scene: 'corner',
+    view: 'front',
+    corner: spaced(item, 0),
+    axis: 'high',
+    measures: [
+      { of: 'spindleOffset', says: mm(item.spindle_mm).figure },
+      { of: 'inclination', says: deg(item.inclination_deg).figure },
+      { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+    ],
+  }),
+  solved: (item) => ({
+    ...braked(item),
+    turns: {
+      left: brakeSense('left', after_mm(item)),
+      right: brakeSense('right', after_mm(item)),
+      both: senseOf(momentAt(item, after_mm(item) / 1000)),
+    },
+  }),
+  wrong: (item, road) => {
+    switch (road.part) {
+      case 'scrub':
+        return seenBeside(
+          { of: 'scrubRadius', says: 'scrub radius', view: 'front' },
+          road,
+          (value) =>
+            cornerAtCentre({
+              spindleOffset: value + lean(item),
+              inclination: inclination(item),
+              loadedRadius: radius(item),
+            }),
+        );
+      case 'flip':
+        return seenBeside({ of: 'scrubRadius', says: 'nought', view: 'front' }, road, (value) =>
+          spaced(item, value),
+        );
+      default:
+        return wrongTurn(braked(item), 'both', road, {
+          left: brakeSense('left', after_mm(item)),
+          right: brakeSense('right', after_mm(item)),
+        });
+    }
+  },
   parts: [
     {
       id: 'scrub',

@@ -4,6 +4,7 @@ import { step, type Kind, type Part, type Slip } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { diameterOf, tyreOf, written, type Size } from '../paper/tyre.ts';
 import { bare, given, phrase, rounded, si } from '../phrase.ts';
+import type { TyrePicture } from '../pictures/part-pictures.ts';
 
 interface Item {
   readonly oldWidth: number;
@@ -32,6 +33,12 @@ const growth = kept(
   (item: Item): number => diameterOf(newSize(item)) / diameterOf(oldSize(item)) - 1,
 );
 
+const onRoad = (size: Size): TyrePicture => ({
+  scene: 'tyre',
+  tyre: { diameter_mm: 1000 * diameterOf(size), rim_mm: 1000 * rim(size) },
+  measures: [],
+});
+
 /** From two sizes on the sidewall to what the speedometer keeps from the driver. */
 export const speedOnOtherTyre: Kind<Item> = {
   id: 'speed-on-other-tyre',
@@ -56,6 +63,26 @@ export const speedOnOtherTyre: Kind<Item> = {
   sound: (item) => Math.abs(growth(item)) >= 0.012 && Math.abs(growth(item)) <= 0.12,
   question: (item) =>
     phrase`A car comes on ${written(oldSize(item))} and its speedometer is right. It gets ${written(newSize(item))}. The driver keeps to ${given(item['shown_km/h'], 'km/h')} on the dial. How fast is the car?`,
+  solved: (item) => ({
+    ...onRoad(newSize(item)),
+    before: onRoad(oldSize(item)).tyre,
+    measures: [
+      { of: 'diameter', says: rounded(diameterOf(newSize(item)), 'mm', 1).figure },
+      { of: 'rim', says: rounded(rim(newSize(item)), 'mm', 1).figure },
+      { of: 'height', says: rounded(height(newSize(item)), 'mm', 1).figure },
+    ],
+  }),
+  wrong: (item, { part, value }) =>
+    part === 'speed'
+      ? undefined
+      : {
+          ...onRoad(part === 'old' ? oldSize(item) : newSize(item)),
+          measures: [
+            { of: 'rim', says: 'rim' },
+            { of: 'height', says: 'sidewall' },
+          ],
+          wrong_mm: 1000 * value,
+        },
   parts: [
     diameterPart('old', 'Outer diameter of the old tyre', oldSize),
     diameterPart('new', 'Outer diameter of the new tyre', newSize),

@@ -1,10 +1,12 @@
+import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
-import { cornerAtRoad } from '../paper/corner.ts';
+import { cornerAtCentre, cornerAtRoad } from '../paper/corner.ts';
 import { between, roughLean_mm } from '../paper/plausible.ts';
 import { computed, deg, directed, mm, phrase, si, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 import { tangentSlips } from '../slips/tangent-slips.ts';
 
 interface Item {
@@ -16,6 +18,9 @@ interface Item {
 const scrub = ({ scrub_mm }: Item): number => si(scrub_mm, 'mm');
 const radius = ({ radius_mm }: Item): number => si(radius_mm, 'mm');
 const inclination = ({ inclination_deg }: Item): number => si(inclination_deg, 'deg');
+
+const leaning = (item: Item, lean = inclination(item)): Corner =>
+  cornerAtRoad({ scrubRadius: scrub(item), inclination: lean, loadedRadius: radius(item) });
 
 /** From the road up to the wheel centre, along an axis that leans. */
 export const spindleOffsetFromScrub: Kind<Item> = {
@@ -35,19 +40,35 @@ export const spindleOffsetFromScrub: Kind<Item> = {
   pattern: ({ scrub_mm }) => (scrub_mm > 0 ? 'inboard' : 'outboard'),
   question: ({ scrub_mm, radius_mm, inclination_deg }) =>
     phrase`A front wheel stands upright on a loaded radius of ${mm(radius_mm)}. The scrub radius is ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}, the inclination ${deg(inclination_deg)}, the top of the axis leaning inboard.`,
-  solved: ({ scrub_mm, radius_mm, inclination_deg }) => ({
-    scene: 'corner',
+  ...cornerPictures<Item>({
     view: 'front',
-    corner: cornerAtRoad({
-      scrubRadius: si(scrub_mm, 'mm'),
-      inclination: si(inclination_deg, 'deg'),
-      loadedRadius: si(radius_mm, 'mm'),
+    given: (item) => ({
+      corner: leaning(item),
+      axis: 'low',
+      measures: [
+        { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+      ],
     }),
-    measures: [
-      { of: 'scrubRadius', says: 'r' },
-      { of: 'lean', says: 'lean' },
-      { of: 'spindleOffset', says: 'q' },
-    ],
+    end: (item) => leaning(item),
+    parts: {
+      lean: {
+        of: 'lean',
+        says: 'lean',
+        to: (item, value) => leaning(item, Math.atan(value / radius(item))),
+      },
+      'spindle-offset': {
+        of: 'spindleOffset',
+        says: 'spindle offset',
+        to: (item, value) =>
+          cornerAtCentre({
+            spindleOffset: value,
+            inclination: inclination(item),
+            loadedRadius: radius(item),
+          }),
+      },
+    },
   }),
   parts: [
     {

@@ -1,10 +1,12 @@
 import { changed, NO_CHANGE } from '#core/change.ts';
+import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { cornerAtCentre } from '../paper/corner.ts';
 import { between, roughLean_mm } from '../paper/plausible.ts';
 import { computed, deg, directed, mm, phrase, rounded, si } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly spindle_mm: number;
@@ -19,6 +21,17 @@ const radius = ({ radius_mm }: Item): number => si(radius_mm, 'mm');
 const inclination = ({ inclination_deg }: Item): number => si(inclination_deg, 'deg');
 /** How far the axis leans between the road and the wheel centre. */
 const lean = (item: Item): number => radius(item) * Math.tan(inclination(item));
+
+const withOffset = (item: Item, spindleOffset: number): Corner =>
+  cornerAtCentre({
+    spindleOffset,
+    inclination: inclination(item),
+    loadedRadius: radius(item),
+  });
+
+/** The corner with its wheel so far out: the axis stays. */
+const spaced = (item: Item, move: number): Corner =>
+  changed(withOffset(item, spindle(item)), { ...NO_CHANGE, spacer: move });
 
 /** A spacer at the wheel centre, and from there down to the road. */
 export const spindleOffsetSpacer: Kind<Item> = {
@@ -37,6 +50,35 @@ export const spindleOffsetSpacer: Kind<Item> = {
     between(spindle_mm - roughLean_mm(radius_mm, inclination_deg), -25, 40),
   question: ({ spindle_mm, spacer_mm, radius_mm, inclination_deg }) =>
     phrase`A car has a spindle offset of ${directed(spindle_mm, 'mm', QUANTITIES.spindleOffset)} and an inclination of ${deg(inclination_deg)}, the top of the axis leaning inboard. The wheel stands upright on a loaded radius of ${mm(radius_mm)}. A spacer ${mm(spacer_mm)} thick goes between hub and wheel.`,
+  ...cornerPictures<Item>({
+    view: 'front',
+    given: (item) => ({
+      corner: withOffset(item, spindle(item)),
+      axis: 'high',
+      measures: [
+        { of: 'spindleOffset', says: mm(item.spindle_mm).figure },
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+      ],
+    }),
+    end: (item) => spaced(item, spacer(item)),
+    before: (item) => withOffset(item, spindle(item)),
+    parts: {
+      'spindle-offset': {
+        of: 'spindleOffset',
+        says: 'spindle offset',
+        to: (item, value) => spaced(item, value - spindle(item)),
+        before: (item) => withOffset(item, spindle(item)),
+        taken: { 'at-the-road': 'scrubRadius' },
+      },
+      scrub: {
+        of: 'scrubRadius',
+        says: 'scrub radius',
+        to: (item, value) => spaced(item, value + lean(item) - spindle(item)),
+        before: (item) => withOffset(item, spindle(item)),
+      },
+    },
+  }),
   parts: [
     {
       id: 'spindle-offset',

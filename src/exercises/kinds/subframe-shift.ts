@@ -8,6 +8,7 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { axisThrough, cornerAtRoad, cornerWithPivots } from '../paper/corner.ts';
 import { camberRead, onSheet_deg, sheetAngle_deg } from '../paper/sheet.ts';
 import { computed, deg, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly leftInclination_deg: number;
@@ -74,6 +75,32 @@ export const subframeShift: Kind<Item> = {
   },
   question: (item) =>
     phrase`A car on struts has an inclination of ${deg(item.leftInclination_deg)} and a camber of ${camberRead(item.leftCamber_deg)} on the left, ${deg(item.rightInclination_deg)} and ${camberRead(item.rightCamber_deg)} on the right. The included angles are equal, and both strut towers are where they should be. The pivots stand ${mm(item.rise_mm)} apart in height. The maker gives both sides the same inclination: how far has the subframe gone, and which way?`,
+  picture: (item) => ({
+    ...{ scene: 'corner', view: 'front' },
+    corner: cornerWithPivots(left(item), si(item.leftCamber_deg, 'deg')),
+    measures: [
+      { of: 'inclination', says: deg(item.leftInclination_deg).figure },
+      { of: 'camber', says: deg(item.leftCamber_deg).figure },
+    ],
+  }),
+  solved: (item) => {
+    const lean = inclinationMovedBack(item, apart(item, left(item) - right(item)) / 2);
+    return {
+      ...{ scene: 'corner', view: 'front' },
+      before: cornerWithPivots(left(item), si(item.leftCamber_deg, 'deg')),
+      corner: cornerWithPivots(lean, included(item) - lean),
+      measures: [
+        { of: 'inclination', says: rounded(lean, 'deg', 2).figure },
+        { of: 'camber', says: `camber ${rounded(included(item) - lean, 'deg', 2).figure}` },
+      ],
+    };
+  },
+  wrong: (item, road) =>
+    road.part === 'camber-back'
+      ? seenBeside({ of: 'camber', says: 'camber', view: 'front' }, road, (value) =>
+          cornerWithPivots(included(item) - value, value),
+        )
+      : undefined,
   parts: [
     {
       id: 'cross',

@@ -1,4 +1,5 @@
 import { changed, NO_CHANGE, type Change } from '#core/change.ts';
+import type { Corner } from '#core/corner.ts';
 import { measure, type Geometry } from '#core/geometry.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { fromSI } from '#core/units/convert.ts';
@@ -6,6 +7,7 @@ import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { deg, directed, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly radius_mm: number;
@@ -32,6 +34,14 @@ const onNewTyre = (item: Item, earlier: Earlier): Geometry =>
     ),
   );
 
+const onOldTyre = (item: Item, scrubRadius: number): Corner =>
+  cornerAtRoad({ scrubRadius, inclination: inclination(item), loadedRadius: radius(item) });
+
+const taller = (item: Item): Change => ({
+  ...NO_CHANGE,
+  loadedRadius: newRadius(item) - radius(item),
+});
+
 /** A tyre of another radius moves the road along an axis that leans; another inset can make up for it. */
 export const tallerTyre: Kind<Item> = {
   id: 'taller-tyre',
@@ -54,6 +64,39 @@ export const tallerTyre: Kind<Item> = {
     `${scrub_mm > 0 ? 'inboard' : 'outboard'} ${newRadius_mm > radius_mm ? 'taller' : 'lower'}`,
   question: (item) =>
     phrase`An upright wheel has a loaded radius of ${mm(item.radius_mm)}. The axis leans ${deg(item.inclination_deg)} inboard at its top, and the scrub radius is ${directed(item.scrub_mm, 'mm', QUANTITIES.scrubRadius)}. Other tyres on the same rims give a loaded radius of ${mm(item.newRadius_mm)}. Which change of inset brings the old scrub radius back?`,
+  ...cornerPictures<Item>({
+    view: 'front',
+    given: (item) => ({
+      corner: onOldTyre(item, scrub(item)),
+      axis: 'low',
+      measures: [
+        { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
+        { of: 'inclination', says: deg(item.inclination_deg).figure },
+        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
+      ],
+    }),
+    end: (item) => changed(onOldTyre(item, scrub(item)), taller(item)),
+    before: (item) => onOldTyre(item, scrub(item)),
+    parts: {
+      scrub: {
+        of: 'scrubRadius',
+        says: 'scrub radius',
+        to: (item, value) =>
+          changed(
+            onOldTyre(item, value + (newRadius(item) - radius(item)) * Math.tan(inclination(item))),
+            taller(item),
+          ),
+        before: (item) => onOldTyre(item, scrub(item)),
+      },
+      inset: {
+        of: 'wheelMove',
+        says: 'inset',
+        to: (item, value) =>
+          changed(onOldTyre(item, scrub(item)), { ...taller(item), inset: value }),
+        before: (item) => onOldTyre(item, scrub(item)),
+      },
+    },
+  }),
   parts: [
     {
       id: 'gain',

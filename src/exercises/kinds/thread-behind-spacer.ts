@@ -2,6 +2,7 @@ import { engagement } from '#core/fastening/engagement.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { mm, phrase, rounded, si, sign } from '../phrase.ts';
+import type { BoltPicture } from '../pictures/part-pictures.ts';
 
 interface Item {
   readonly length_mm: number;
@@ -16,6 +17,11 @@ const spacer = ({ spacer_mm }: Item): number => si(spacer_mm, 'mm');
 const diameter = ({ thread_mm }: Item): number => si(thread_mm, 'mm');
 /** A hole that is threaded all the way takes whatever reaches it. */
 const DEEP = 1;
+
+const bolted = ({ length_mm, wheel_mm }: Item, spacer_mm: number): BoltPicture => ({
+  scene: 'bolt',
+  ...{ length_mm, wheel_mm, spacer_mm, measures: [] },
+});
 
 /** What a plain spacer leaves of a bolt’s thread. */
 export const threadBehindSpacer: Kind<Item> = {
@@ -36,6 +42,33 @@ export const threadBehindSpacer: Kind<Item> = {
   },
   question: ({ length_mm, wheel_mm, spacer_mm, thread_mm }) =>
     phrase`A wheel bolt measures ${mm(length_mm)} from its seat to the end of its thread, and the wheel is ${mm(wheel_mm)} thick under the seat. The thread is ${mm(thread_mm)} in diameter, and the hub is threaded deep enough. A customer brings a plain spacer of ${mm(spacer_mm)} and wants to keep the bolts. How much thread is left, and how does that stand to one diameter?`,
+  picture: (item) => ({
+    ...bolted(item, 0),
+    measures: [
+      { of: 'length', says: mm(item.length_mm).figure },
+      { of: 'wheel', says: mm(item.wheel_mm).figure },
+    ],
+  }),
+  solved: (item) => ({
+    ...bolted(item, item.spacer_mm),
+    measures: [
+      {
+        of: 'engaged',
+        says: `engaged ${rounded(length(item) - wheel(item) - spacer(item), 'mm', 1).figure}`,
+      },
+      { of: 'thread', says: `one diameter ${mm(item.thread_mm).figure}`, long_mm: item.thread_mm },
+      { of: 'spacer', says: mm(item.spacer_mm).figure },
+    ],
+  }),
+  wrong: (item, { part, value, answer }) => {
+    if (part === 'spare' || value <= 0 || Math.abs(value - answer) < 0.001 || value > 0.06)
+      return undefined;
+    return {
+      ...bolted(item, part === 'bare' ? 0 : item.spacer_mm),
+      measures: [{ of: 'engaged', says: 'engaged' }],
+      wrong_mm: 1000 * value,
+    };
+  },
   parts: [
     {
       id: 'bare',

@@ -4,6 +4,7 @@ import { step, type Earlier, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { ballFactors, inward, sideWords, type InTurn } from '../paper/bearing.ts';
 import { bare, deg, given, phrase, rounded } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
 
 interface Item {
   readonly which: InTurn;
@@ -58,6 +59,25 @@ export const thrustThroughRows: Kind<Item> = {
   pattern: ({ which }) => which,
   question: (item) =>
     phrase`The ${item.which} front wheel of a car in a bend is pushed ${sideWords(item.which)} with ${given(item.side_N, 'N')}. Its hub has two ball rows back to back with a contact angle of ${deg(item.angle_deg)}, for which the table gives a factor Y of ${writeFixed(factorY(item), 2)}. The inner rings turn with the wheel; there is no clearance and no preload. The outboard row carries ${given(item.outboard_N, 'N')} radially, the inboard row ${given(item.inboard_N, 'N')}, each on its own side. Through which row does the side force go, and what are the thrusts?`,
+  picture: (item) => ({
+    scene: 'bars',
+    title: 'Radial loads of the rows, and the side force',
+    bars: [item.outboard_N, item.inboard_N, item.side_N].map((value) => ({
+      says: given(value, 'N').figure,
+      value,
+    })),
+  }),
+  wrong: (item, road) =>
+    wrongBar(
+      'Induced thrusts of both rows, the side force, and what is asked for',
+      [
+        { says: 'outboard', value: induced(item, 'outboard') },
+        { says: 'inboard', value: induced(item, 'inboard') },
+        { says: 'side force', value: item.side_N },
+        { says: 'asked', value: road.answer },
+      ],
+      road,
+    ),
   parts: [
     {
       id: 'induced',

@@ -2,6 +2,7 @@ import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { inward, sideWords, tiltOn, type InTurn } from '../paper/bearing.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { bearingPictures } from '../pictures/bearing-pictures.ts';
 
 interface Item {
   readonly which: InTurn;
@@ -44,6 +45,26 @@ export const tiltInATurn: Kind<Item> = {
   pattern: ({ which }) => which,
   question: ({ which, load_N, side_N, radius_mm, offset_mm }) =>
     phrase`In a turn the road pushes the ${which} front wheel ${sideWords(which)} with ${given(side_N, 'N')} and up with ${given(load_N, 'N')}. The loaded radius is ${mm(radius_mm)}, and the load line lies ${directed(offset_mm, 'mm', QUANTITIES.loadLineOffset)} of the rows’ mid-plane. What tips the wheel on its bearing?`,
+  ...bearingPictures<Item>({
+    given: on,
+    end: on,
+    toRoad: true,
+    anySpread: true,
+    parts: {
+      side: {
+        seen: 'distance',
+        of: 'radius',
+        says: 'lever',
+        taken: { offset: 'offset' },
+      },
+      load: {
+        seen: 'distance',
+        of: 'offset',
+        says: 'lever',
+        taken: { radius: 'radius' },
+      },
+    },
+  }),
   parts: [
     {
       id: 'side',

@@ -2,6 +2,7 @@ import { torqueForClamp } from '#core/fastening/clamp-load.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { bare, given, mm, phrase, rounded, si } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
 
 interface Item {
   readonly least_kN: number;
@@ -32,6 +33,26 @@ export const torqueForLeastClamp: Kind<Item> = {
   sound: (item) => torque(item, middle(item)) >= 40 && torque(item, middle(item)) <= 260,
   question: ({ least_kN, scatter, nutFactor, thread_mm }) =>
     phrase`For a trailer that your class designs, even the weakest wheel bolt has to clamp with ${given(least_kN, 'kN')}. With the tool at hand the best of many bolts has ${String(scatter)} times the clamp load of the worst. The thread is ${mm(thread_mm)} in diameter and the nut factor ${String(nutFactor)}. Which torque has to stand in the instructions?`,
+  picture: (item) => ({
+    scene: 'bars',
+    title: 'Clamp load of the weakest bolt and of the best',
+    bars: [
+      { says: given(item.least_kN, 'kN').figure, value: least(item) },
+      { says: 'best', value: item.scatter * least(item) },
+    ],
+  }),
+  wrong: (item, road) =>
+    road.part === 'middle'
+      ? wrongBar(
+          'Clamp load of the weakest bolt, in the middle, and of the best',
+          [
+            { says: 'weakest', value: least(item) },
+            { says: 'middle', value: road.answer },
+            { says: 'best', value: item.scatter * least(item) },
+          ],
+          road,
+        )
+      : undefined,
   parts: [
     {
       id: 'middle',

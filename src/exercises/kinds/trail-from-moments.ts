@@ -1,7 +1,9 @@
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
+import { cornerAtRoad } from '../paper/corner.ts';
 import { computed, given, phrase, rounded, si } from '../phrase.ts';
+import { seenBeside } from '../pictures/corner-pictures.ts';
 
 interface Item {
   readonly gentle_N: number;
@@ -18,6 +20,9 @@ const positive = (value: number): boolean => value > 0;
 /** A moment on the printed grid: N·m with one decimal, from newtons and millimetres. */
 const moment_Nm = (force_N: number, lever_mm: number): number =>
   Math.round((force_N * lever_mm) / 100) / 10;
+
+const atLimit = (item: Item): number => limitMoment(item) / limit(item);
+const gently = (item: Item): number => gentleMoment(item) / gentle(item);
 
 /** Backwards: from what the wheel does gently and at the limit to the two trails. */
 export const trailFromMoments: Kind<Item> = {
@@ -42,6 +47,28 @@ export const trailFromMoments: Kind<Item> = {
   sound: () => true,
   question: ({ gentle_N, gentle_Nm, limit_N, limit_Nm }) =>
     phrase`A test car with an upright steering axis measures its left front wheel in a bend. Driven gently, the road pushes the tyre to the side with ${given(gentle_N, 'N')}, and that turns the wheel back with ${given(gentle_Nm, 'Nm')} about the axis. At the limit, where the whole print slides and the tyre has no trail of its own left, ${given(limit_N, 'N')} turn it back with ${given(limit_Nm, 'Nm')}.`,
+  solved: (item) => ({
+    ...{ scene: 'corner', view: 'side' },
+    corner: cornerAtRoad({ trail: atLimit(item) }),
+    forces: [
+      {
+        at: 'road',
+        towards: [0, 1, 0],
+        says: given(item.gentle_N, 'N').figure,
+        behind: gently(item) - atLimit(item),
+      },
+    ],
+    measures: [
+      { of: 'trail', says: `trail ${rounded(atLimit(item), 'mm', 1).figure}` },
+      { of: 'sideLever', says: `lever ${rounded(gently(item), 'mm', 1).figure}` },
+    ],
+  }),
+  wrong: (_item, road) =>
+    road.part === 'trail'
+      ? seenBeside({ of: 'trail', says: 'trail', view: 'side' }, road, (value) =>
+          cornerAtRoad({ trail: value }),
+        )
+      : undefined,
   parts: [
     {
       id: 'trail',

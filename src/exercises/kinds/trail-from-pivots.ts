@@ -1,16 +1,25 @@
+import type { Corner } from '#core/corner.ts';
 import { casterOf } from '#core/geometry.ts';
 import { atHeight } from '#core/line.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
-import { axisThrough, cornerAtRoad } from '../paper/corner.ts';
+import { axisThrough, cornerAtRoad, cornerOnPivots } from '../paper/corner.ts';
 import { along_mm, fromCentre, rise_mm, type PivotsAlong } from '../paper/pivots.ts';
 import { bare, computed, mm, phrase, rounded, si, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 import { angleSlips } from '../slips/angle-slips.ts';
 import { belowPivotSlips } from '../slips/pivot-slips.ts';
 
 const slope = (item: PivotsAlong): number => along_mm(item) / rise_mm(item);
 const lowerAhead = ({ lowerAhead_mm }: PivotsAlong): number => si(lowerAhead_mm, 'mm');
+
+/** The corner whose axis goes rearward by so much for each metre up from the lower pivot. */
+const onPivots = (item: PivotsAlong, slanted = slope(item)): Corner => {
+  const [up, rise] = [si(item.lowerUp_mm, 'mm'), si(rise_mm(item), 'mm')];
+  const ahead = lowerAhead(item);
+  return cornerOnPivots({ ahead, up }, { ahead: ahead - rise * slanted, up: up + rise });
+};
 
 /** From two pivots down the axis to the road, and along to the contact centre. */
 export const trailFromPivots: Kind<PivotsAlong> = {
@@ -29,6 +38,41 @@ export const trailFromPivots: Kind<PivotsAlong> = {
   pattern: ({ lowerAhead_mm }) => (lowerAhead_mm > 0 ? 'lower ahead' : 'lower behind'),
   question: ({ lowerAhead_mm, lowerUp_mm, upperAhead_mm, upperUp_mm }) =>
     phrase`Seen from the side, the lower pivot sits ${fromCentre(lowerAhead_mm)} and ${mm(lowerUp_mm)} above the road, the upper pivot ${fromCentre(upperAhead_mm)} and ${mm(upperUp_mm)} above the road. The contact centre is straight below the wheel centre.`,
+  ...cornerPictures<PivotsAlong>({
+    view: 'side',
+    pivots: true,
+    given: (item) => ({
+      corner: onPivots(item),
+      axis: 'pivots',
+      measures: [
+        { of: 'lowerAhead', says: mm(Math.abs(item.lowerAhead_mm)).figure },
+        { of: 'lowerUp', says: mm(item.lowerUp_mm).figure },
+        { of: 'upperAhead', says: mm(Math.abs(item.upperAhead_mm)).figure },
+        { of: 'upperUp', says: mm(item.upperUp_mm).figure },
+      ],
+    }),
+    end: (item) => onPivots(item),
+    parts: {
+      caster: {
+        of: 'caster',
+        says: 'caster',
+        to: (item, value) => onPivots(item, Math.tan(value)),
+      },
+      rake: {
+        of: 'lowerLean',
+        says: 'rake',
+        to: (item, value) => onPivots(item, value / si(item.lowerUp_mm, 'mm')),
+      },
+      trail: {
+        of: 'trail',
+        says: 'trail',
+        to: (item, value) => ({
+          ...onPivots(item),
+          axis: cornerAtRoad({ trail: value, caster: Math.atan(slope(item)) }).axis,
+        }),
+      },
+    },
+  }),
   parts: [
     {
       id: 'caster',

@@ -2,6 +2,7 @@ import { turnsIn } from '#core/fastening/engagement.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { bare, given, mm, phrase, rounded, si } from '../phrase.ts';
+import type { BoltPicture } from '../pictures/part-pictures.ts';
 
 interface Item {
   readonly turns: number;
@@ -12,6 +13,16 @@ interface Item {
 const pitch = ({ pitch_mm }: Item): number => si(pitch_mm, 'mm');
 const wanted = ({ wanted_mm }: Item): number => si(wanted_mm, 'mm');
 const counted = (item: Item): number => item.turns * pitch(item);
+
+/** The stud in its nut, with a spacer of so many metres under it. */
+const onStud = (item: Item, spacer: number): BoltPicture => ({
+  scene: 'bolt',
+  nut: true,
+  length_mm: 1000 * counted(item),
+  wheel_mm: 0,
+  spacer_mm: 1000 * spacer,
+  measures: [],
+});
 
 /** From turns counted by hand to the spacer that would use up the thread. */
 export const turnsOfANut: Kind<Item> = {
@@ -31,6 +42,24 @@ export const turnsOfANut: Kind<Item> = {
   },
   question: ({ turns, pitch_mm, wanted_mm }) =>
     phrase`Without any spacer a wheel nut is screwed on by hand, and from the first thread that catches until it meets its seat it makes ${String(turns)} turns; the stud then ends inside the nut. The pitch is ${given(pitch_mm, 'mm')}. The maker of the studs asks for ${mm(wanted_mm)} of engagement. How thick could a plain spacer be before the thread falls short?`,
+  solved: (item) => ({
+    ...onStud(item, counted(item) - wanted(item)),
+    measures: [
+      {
+        of: 'spacer',
+        says: `spacer ${rounded(counted(item) - wanted(item), 'mm', 1).figure}`,
+      },
+      { of: 'engaged', says: mm(item.wanted_mm).figure },
+    ],
+  }),
+  wrong: (item, { part, value, answer }) => {
+    if (part !== 'engaged' || Math.abs(value - answer) < 0.001 || value > 0.06) return undefined;
+    return {
+      ...onStud(item, 0),
+      measures: [{ of: 'engaged', says: 'engaged' }],
+      wrong_mm: 1000 * value,
+    };
+  },
   parts: [
     {
       id: 'engaged',

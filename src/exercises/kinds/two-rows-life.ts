@@ -3,6 +3,8 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { lifeAt, otherKind, PAIR_EXPONENT, pairLife, ROLLING } from '../paper/rating.ts';
 import { bare, given, phrase, rounded, si } from '../phrase.ts';
+import { wrongBar } from '../pictures/bars.ts';
+import type { Bar } from '../pictures/picture.ts';
 
 interface Item {
   readonly kind: RowKind;
@@ -52,6 +54,19 @@ const rowSlips = (own: 'outboard' | 'inboard') => {
   ];
 };
 
+const pair = (item: Item): number => pairLife(item.kind, outboard(item), inboard(item));
+
+const lives = (item: Item, isTold: boolean): readonly Bar[] =>
+  (
+    [
+      ['outboard', outboard(item)],
+      ['inboard', inboard(item)],
+    ] as const
+  ).map(([row, value]) => ({
+    says: isTold ? `${row} ${rounded(value, 'Mrev', 0).figure}` : row,
+    value,
+  }));
+
 /** Two rows, each with a life of its own, and what both together are rated for. */
 export const twoRowsLife: Kind<Item> = {
   id: 'two-rows-life',
@@ -75,6 +90,30 @@ export const twoRowsLife: Kind<Item> = {
   pattern: ({ kind }) => kind,
   question: ({ kind, rating_kN, outboard_N, inboard_N }) =>
     phrase`A hub has two rows of ${ROLLING[kind]}, each with a load rating of ${given(rating_kN, 'kN')}. Their mean equivalent loads are ${given(outboard_N, 'N')} outboard and ${given(inboard_N, 'N')} inboard. For two rows together the exponent is ${PAIR_EXPONENT[kind]}.`,
+  picture: (item) => ({
+    scene: 'bars',
+    title: 'Mean equivalent loads',
+    bars: [
+      { says: `${given(item.outboard_N, 'N').figure} outboard`, value: item.outboard_N },
+      { says: `${given(item.inboard_N, 'N').figure} inboard`, value: item.inboard_N },
+    ],
+  }),
+  solved: (item) => ({
+    scene: 'bars',
+    title: 'Rating lives',
+    bars: [
+      ...lives(item, true),
+      { says: `both ${rounded(pair(item), 'Mrev', 0).figure}`, value: pair(item) },
+    ],
+  }),
+  wrong: (item, road) =>
+    wrongBar(
+      'Rating lives',
+      road.part === 'both'
+        ? [...lives(item, false), { says: 'both', value: road.answer }]
+        : [{ says: road.part, value: road.answer }],
+      road,
+    ),
   parts: [
     {
       id: 'outboard',

@@ -5,6 +5,8 @@ import { step, type Kind, type Part } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { jointMoment } from '../paper/axle.ts';
 import { deg, given, phrase, rounded, si, sign, term } from '../phrase.ts';
+import { senseOf, wrongTurn } from '../pictures/axle-pictures.ts';
+import type { AxleTurns } from '../pictures/picture.ts';
 
 interface Item {
   readonly torque_Nm: number;
@@ -71,6 +73,12 @@ const ofJoint = (side: Side): Part<Item> => {
   };
 };
 
+const turns = (item: Item): AxleTurns => ({
+  left: senseOf(couple('left', item)),
+  right: senseOf(couple('right', item)),
+  both: senseOf(couple('left', item) + couple('right', item)),
+});
+
 /** Two shafts at different angles under equal torque: torque steer. */
 export const unequalShafts: Kind<Item> = {
   id: 'unequal-shafts',
@@ -88,6 +96,14 @@ export const unequalShafts: Kind<Item> = {
   pattern: ({ outer }) => `outer ends ${outer}`,
   question: (item) =>
     phrase`Under full power each drive shaft of a front-drive car passes ${given(item.torque_Nm, 'Nm')}, and both tyres grip alike. Both shafts have their outer ends ${item.outer} than the inner ones: the left shaft stands ${deg(item.left_deg)} out of line with its wheel’s spin axis, the right one ${deg(item.right_deg)}. The wheels and the steering axes stand upright.`,
+  solved: (item) => ({ scene: 'axle', scrub_mm: 0, turns: turns(item) }),
+  wrong: (item, road) =>
+    wrongTurn(
+      { scene: 'axle', scrub_mm: 0 },
+      road.part === 'both' ? 'both' : road.part === 'left' ? 'left' : 'right',
+      road,
+      turns(item),
+    ),
   parts: [
     ofJoint('left'),
     ofJoint('right'),

@@ -1,8 +1,10 @@
+import type { Corner } from '#core/corner.ts';
 import { atHeight } from '#core/line.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
-import { cornerAtRoad } from '../paper/corner.ts';
+import { cornerAtRoad, cornerOnPivots } from '../paper/corner.ts';
 import { computed, deg, directed, mm, phrase, si, sign, term } from '../phrase.ts';
+import { cornerPictures } from '../pictures/corner-pictures.ts';
 import { tangentSlips } from '../slips/tangent-slips.ts';
 
 interface Item {
@@ -15,6 +17,13 @@ interface Item {
 const now = ({ rearward_mm }: Item): number => si(rearward_mm, 'mm');
 const rise = ({ rise_mm }: Item): number => si(rise_mm, 'mm');
 const caster = ({ caster_deg }: Item): number => si(caster_deg, 'deg');
+
+/** The corner whose upper pivot sits so far rearward of the lower one. */
+const onPivots = (item: Item, rearward: number): Corner =>
+  cornerOnPivots({ up: LOWER_UP }, { ahead: -rearward, up: LOWER_UP + rise(item) });
+
+/** The height of the lower pivot, which nobody asks for. */
+const LOWER_UP = 0.2;
 
 /** From a wanted caster back to where the upper pivot has to go. */
 export const upperPivotMove: Kind<Item> = {
@@ -31,6 +40,30 @@ export const upperPivotMove: Kind<Item> = {
   sound: (item) => Math.abs(wantedStep(item) - now(item)) >= 0.006,
   question: ({ rearward_mm, rise_mm, caster_deg }) =>
     phrase`On a strut with a sliding top plate, the upper pivot sits ${directed(rearward_mm, 'mm', OWN_QUANTITIES.upperAlong)} of the lower one and ${mm(rise_mm)} above it. The caster is to become ${deg(caster_deg)}, the top leaning rearward. The plate slides level, along the car.`,
+  ...cornerPictures<Item>({
+    view: 'side',
+    pivots: true,
+    wheelless: true,
+    given: (item) => ({
+      corner: onPivots(item, now(item)),
+      axis: 'pivots',
+      measures: [
+        { of: 'pivotsLevel', says: mm(item.rearward_mm).figure },
+        { of: 'pivotsUp', says: mm(item.rise_mm).figure },
+      ],
+    }),
+    end: (item) => onPivots(item, wantedStep(item)),
+    before: (item) => onPivots(item, now(item)),
+    parts: {
+      'wanted-step': { of: 'pivotsLevel', says: 'step', to: onPivots },
+      move: {
+        of: 'caster',
+        says: 'caster',
+        to: (item, value) => onPivots(item, now(item) + value),
+        before: (item) => onPivots(item, now(item)),
+      },
+    },
+  }),
   parts: [
     {
       id: 'wanted-step',

@@ -5,7 +5,8 @@ import { kept, keptStep } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
 import { steeringMomentOfDifference } from '../paper/axle.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
-import { brakesAsGiven } from '../pictures/given-pictures.ts';
+import { axlePictures, brakeSense, senseOf } from '../pictures/axle-pictures.ts';
+import type { AxleMeasure } from '../pictures/picture.ts';
 
 interface Item {
   /** The side on dry road. */
@@ -27,6 +28,12 @@ const steering = keptStep((item: Item, earlier: Earlier): number =>
 );
 const otherSide = ({ side }: Item): Side => (side === 'left' ? 'right' : 'left');
 
+/** What was taken for the lever of the yaw moment. */
+const TAKEN: Readonly<Record<string, AxleMeasure['of']>> = {
+  'whole-track': 'track',
+  'scrub-radius': 'scrub',
+};
+
 /** One side on ice: which way the car is turned, and which way the steering. */
 export const yawAndSteering: Kind<Item> = {
   id: 'yaw-and-steering',
@@ -45,8 +52,32 @@ export const yawAndSteering: Kind<Item> = {
   pattern: ({ side }) => `${side} side dry`,
   question: (item) =>
     phrase`A car brakes with its ${item.side} wheels on dry road and its ${otherSide(item)} wheels on ice. The ${item.side} front tyre finds ${given(item.dry_N, 'N')}, the ${otherSide(item)} one ${given(item.ice_N, 'N')}; the brakes sit on the carriers. Between the contact centres there are ${mm(item.track_mm)}. The steering axes stand upright, and the scrub radius is ${directed(item.scrub_mm, 'mm', QUANTITIES.scrubRadius)}.`,
-  picture: ({ side, dry_N, ice_N, scrub_mm }) =>
-    side === 'left' ? brakesAsGiven(dry_N, ice_N, scrub_mm) : brakesAsGiven(ice_N, dry_N, scrub_mm),
+  ...axlePictures<Item>({
+    brakes: (item) => ({
+      left_N: brakes(item).left,
+      right_N: brakes(item).right,
+      scrub_mm: item.scrub_mm,
+    }),
+    parts: { yaw: 'car', steering: 'both' },
+    turns: (item) => ({
+      left: brakeSense('left', item.scrub_mm),
+      right: brakeSense('right', item.scrub_mm),
+      both: senseOf(steeringMomentOfDifference(difference(item), scrub(item))),
+      car: senseOf(yaw(item)),
+    }),
+    other: (_item, { part, slip }, base) => {
+      const taken = part === 'yaw' ? TAKEN[slip] : undefined;
+      return (
+        taken && {
+          ...base,
+          measures: [
+            { of: 'halfTrack', says: 'lever' },
+            { of: taken, says: 'yours', wrong: true },
+          ],
+        }
+      );
+    },
+  }),
   parts: [
     {
       id: 'yaw',

@@ -62,6 +62,23 @@ export function cornerWithPivots(inclination: number, camber: number): Corner {
   };
 }
 
+/** A left corner with an upright wheel and its pivots where a tape measure found them, up from the road. */
+export function cornerOnPivots(
+  lower: Point,
+  upper: Point,
+  wheel: { readonly out?: number; readonly loadedRadius?: number } = {},
+): Corner {
+  const { out = OUT, loadedRadius = 0.3 } = wheel;
+  return {
+    side: 'left',
+    wheelCentre: vector(0, out, loadedRadius),
+    spin: UPRIGHT,
+    loadedRadius,
+    axis: axisThrough(lower, upper),
+    pivots: { lower: placed(lower), upper: placed(upper) },
+  };
+}
+
 /** The axis between two pivots of a left corner, in metres. */
 export const axisThrough = (lower: Point, upper: Point): Line =>
   lineThrough(placed(lower), placed(upper));
@@ -74,3 +91,12 @@ interface Point {
 }
 
 const placed = ({ ahead = 0, out = 0, up = 0 }: Point): Vector => vector(ahead, out, up);
+
+/**
+ * A left corner whose forces along the car have these levers about the axis, square to it: at the road, positive with
+ * the axis inboard, and at the wheel centre. In metres.
+ */
+export function cornerWithLevers(atRoad: number, atCentre: number, loadedRadius = 0.31): Corner {
+  const inclination = Math.asin((atCentre - atRoad) / loadedRadius);
+  return cornerAtRoad({ scrubRadius: atRoad / Math.cos(inclination), inclination, loadedRadius });
+}

@@ -13,6 +13,7 @@ export interface Pen {
   readonly smooth?: boolean;
   readonly closed?: boolean;
   readonly before?: boolean;
+  readonly wrong?: boolean;
 }
 
 /** One view of one corner, and how things get into it. */
@@ -50,6 +51,7 @@ export const circle = (centre: Point, radius: number, pen: Pen): Circle => ({
   line: pen.line ?? 'outline',
   filled: pen.filled ?? false,
   before: pen.before ?? false,
+  ...(pen.wrong && { wrong: true }),
   centre,
   radius,
 });

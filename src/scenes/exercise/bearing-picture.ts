@@ -1,134 +1,115 @@
 import { path } from '../corner/sketch.ts';
 import type { Mark, Scene } from '../marks.ts';
 import { point } from '../plane.ts';
+import {
+  bearingDimension,
+  loadMarks,
+  ROW_NAMES,
+  rowLoadMarks,
+  sideMarks,
+  type BearingMark,
+  type RowLoad,
+  type SidePush,
+} from './bearing-marks.ts';
+import { bearingWords } from './bearing-words.ts';
 
 /** Two rows of a wheel bearing and the load that goes through them, from the front. Millimetres, outboard positive. */
 export interface BearingPicture {
   readonly offset_mm: number;
   readonly before_mm?: number;
   readonly spread_mm: number;
-  readonly measures: readonly { readonly of: 'offset' | 'spread'; readonly says: string }[];
+  /** With it the wheel is seen down to the road. */
+  readonly radius_mm?: number;
+  readonly measures: readonly BearingMark[];
   readonly load?: string;
-  readonly side?: { readonly says: string; readonly inward: boolean };
+  readonly side?: SidePush;
+  readonly rows?: readonly RowLoad[];
+  readonly wrong?: WrongBearing;
+}
+
+/** A wrong road beside the right one. */
+interface WrongBearing {
+  readonly offset_mm?: number;
+  readonly measures?: readonly BearingMark[];
+  readonly rows?: readonly RowLoad[];
+  readonly side?: SidePush;
 }
 
 const HALF_HEIGHT = 62;
 const ROW = 9;
 const RING = 26;
+/** Half the width of the tyre, and how much of it is seen above the spin axis, in millimetres. */
+const TYRE = 100;
+const TYRE_TOP = 80;
 
 /** Spin axis, both rows, and the middle of the wheel, which the load goes up through. */
 export function bearingPicture(picture: BearingPicture): Scene {
-  const { offset_mm, before_mm, spread_mm, measures, load, side } = picture;
+  const { offset_mm, before_mm, spread_mm, radius_mm, measures, load, side, rows, wrong } = picture;
   const half = spread_mm / 2;
-  const line = (key: string, across: number, before = false): Mark =>
-    path([point(across, -HALF_HEIGHT), point(across, HALF_HEIGHT)], {
-      key,
-      role: 'wheel',
-      line: 'chain',
-      closed: false,
-      before,
+  const foot = -(radius_mm ?? HALF_HEIGHT);
+  const line = (key: string, across: number, pen = {}): Mark =>
+    path([point(across, foot), point(across, HALF_HEIGHT)], {
+      ...{ key, role: 'wheel', line: 'chain', closed: false },
+      ...pen,
     });
-  const row = (key: string, across: number, name: string): readonly Mark[] => [
+  const row = (key: 'inboard' | 'outboard', across: number): readonly Mark[] => [
     ...[RING, -RING].map((up): Mark => ({
-      kind: 'circle',
-      key: `${key}-${up}`,
-      role: 'bearing',
-      centre: point(across, up),
-      radius: ROW,
-      line: 'outline',
-      filled: true,
+      ...{ kind: 'circle', key: `${key}-${up}`, role: 'bearing', centre: point(across, up) },
+      ...{ radius: ROW, line: 'outline', filled: true },
     })),
     { kind: 'spot', key: `${key}-centre`, role: 'bearing', at: point(across, 0) },
     {
-      kind: 'label',
-      key: `${key}-name`,
-      role: 'bearing',
+      ...{ kind: 'label', key: `${key}-name`, role: 'bearing', text: ROW_NAMES[key] },
       at: point(across, RING + 16),
-      text: name,
     },
   ];
-  const foot = point(offset_mm, -HALF_HEIGHT);
   return {
     title: 'Both rows of a left wheel bearing from the front',
-    description: words(picture),
-    window: { centre: point(0, -8), height: 190 },
+    description: bearingWords(picture),
+    window: windowOf(picture),
     marks: [
+      ...(radius_mm === undefined ? [] : wheelMarks(offset_mm, radius_mm)),
       path([point(-110, 0), point(110, 0)], {
-        key: 'spin-axis',
-        role: 'part',
-        line: 'chain',
-        closed: false,
+        ...{ key: 'spin-axis', role: 'part', line: 'chain', closed: false },
       }),
-      ...row('inboard', -half, 'inboard row'),
-      ...row('outboard', half, 'outboard row'),
-      ...(before_mm === undefined ? [] : [line('line-before', before_mm, true)]),
+      ...row('inboard', -half),
+      ...row('outboard', half),
+      ...(before_mm === undefined ? [] : [line('line-before', before_mm, { before: true })]),
       line('line', offset_mm),
-      ...(load === undefined
+      ...(wrong?.offset_mm === undefined
         ? []
-        : ([
-            {
-              kind: 'arrow',
-              key: 'load',
-              role: 'force',
-              from: point(offset_mm, -HALF_HEIGHT - 32),
-              to: foot,
-            },
-            { kind: 'label', key: 'load-name', role: 'force', at: foot, text: load },
-          ] as const)),
-      ...(side
-        ? ([
-            {
-              kind: 'arrow',
-              key: 'side',
-              role: 'force',
-              from: point(offset_mm + (side.inward ? 40 : -40), -HALF_HEIGHT - 20),
-              to: point(offset_mm, -HALF_HEIGHT - 20),
-            },
-            {
-              kind: 'label',
-              key: 'side-name',
-              role: 'force',
-              at: point(offset_mm + (side.inward ? 40 : -40), -HALF_HEIGHT - 20),
-              text: side.says,
-            },
-          ] as const)
-        : []),
-      ...measures.map(({ of, says }): Mark => {
-        const [from, to] = of === 'spread' ? [-half, half] : [0, offset_mm];
-        const up = of === 'spread' ? -RING - 18 : HALF_HEIGHT;
-        return {
-          kind: 'dimension',
-          key: of,
-          role: 'guide',
-          from: point(from, 0),
-          to: point(to, 0),
-          fromFoot: point(from, up),
-          toFoot: point(to, up),
-          text: says,
-        };
-      }),
+        : [line('wrong-line', wrong.offset_mm, { wrong: true })]),
+      ...(load === undefined ? [] : loadMarks(load, offset_mm, foot)),
+      ...(side ? sideMarks(side, offset_mm, foot, radius_mm !== undefined) : []),
+      ...(wrong?.side ? sideMarks(wrong.side, offset_mm, foot, radius_mm !== undefined, true) : []),
+      ...(rows ?? []).flatMap((one) => rowLoadMarks(one, half)),
+      ...(wrong?.rows ?? []).flatMap((one) => rowLoadMarks(one, half, true)),
+      ...measures.map((one) => bearingDimension(one, picture, offset_mm)),
+      ...(wrong?.measures ?? []).map((one) =>
+        bearingDimension(one, picture, wrong?.offset_mm ?? offset_mm, true),
+      ),
     ],
   };
 }
 
-function words({ offset_mm, before_mm, spread_mm, measures, load, side }: BearingPicture): string {
-  const where =
-    Math.abs(offset_mm) < 0.05
-      ? 'through the middle between them'
-      : Math.abs(offset_mm) > spread_mm / 2
-        ? `beyond the ${offset_mm > 0 ? 'outboard' : 'inboard'} row`
-        : `between them, nearer to the ${offset_mm > 0 ? 'outboard' : 'inboard'} one`;
-  return [
-    `The spin axis lies level, with the inboard row at the left and the outboard row at the right. The middle of the wheel runs upright ${where}.`,
-    ...(before_mm === undefined ? [] : ['Pale: where it ran before.']),
-    ...(load === undefined ? [] : [`Up along it goes the ${load}.`]),
-    ...(side
-      ? [
-          `From the side the road pushes ${side.inward ? 'toward' : 'away from'} the car: ${side.says}.`,
-        ]
-      : []),
-    ...measures.map(({ of, says }) =>
-      of === 'spread' ? `From row to row: ${says}.` : `From the middle of the rows: ${says}.`,
-    ),
-  ].join(' ');
+/** The foot of the tyre on the road. */
+const wheelMarks = (offset_mm: number, radius_mm: number): readonly Mark[] => [
+  { kind: 'ground', key: 'ground', role: 'ground', up: -radius_mm },
+  path(
+    [
+      point(offset_mm - TYRE, TYRE_TOP),
+      point(offset_mm - TYRE, -radius_mm),
+      point(offset_mm + TYRE, -radius_mm),
+      point(offset_mm + TYRE, TYRE_TOP),
+    ],
+    { key: 'tyre', role: 'wheel', closed: false },
+  ),
+];
+
+function windowOf({ radius_mm, rows, wrong }: BearingPicture): Scene['window'] {
+  if (radius_mm !== undefined)
+    return { centre: point(0, -radius_mm / 2 + 25), height: radius_mm + 190 };
+  return rows || wrong?.rows
+    ? { centre: point(0, 2), height: 226 }
+    : { centre: point(0, -8), height: wrong ? 210 : 190 };
 }

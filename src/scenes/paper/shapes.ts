@@ -9,6 +9,7 @@ interface Ink {
   readonly quantity: QuantityId | undefined;
   readonly pair?: string | undefined;
   readonly before: boolean;
+  readonly wrong?: boolean | undefined;
 }
 
 /** An SVG path, ready to paint. */
@@ -55,12 +56,13 @@ export interface Inked {
   };
 }
 
-export const inkOf = ({ key, role, quantity, pair, before }: Mark): Ink => ({
+export const inkOf = ({ key, role, quantity, pair, before, wrong }: Mark): Ink => ({
   key,
   role,
   quantity,
   pair,
   before: before ?? false,
+  ...(wrong && { wrong }),
 });
 
 /** A path of a mark; `part` tells apart the several paths that one mark may need. */
