@@ -90,7 +90,7 @@ export interface Kind<Item> {
    * A known wrong road beside the right one, for slips that have no picture of their own; nothing where the road
    * cannot be seen in a drawing. Shown once it was taken.
    */
-  readonly wrong?: (item: Item, road: Road) => Picture | undefined;
+  readonly wrong?: ((item: Item, road: Road) => Picture | undefined) | undefined;
   /**
    * Each part leads to a later one, so that the last answer vouches for those before it. The last one is a number
    * or a setting: what can be guessed counts only with a number that bears it out.

@@ -103,7 +103,7 @@ export const orderRowLoads: Kind<Item> = {
     });
     // The sizes are asked for; the picture has the side on which the row is pressed as well.
     const sign = Math.sign(rowLoads(largestOn(item))[row.row]);
-    return pictures.wrong(item, {
+    return pictures.wrong?.(item, {
       ...road,
       value: sign * road.value,
       answer: sign * road.answer,

@@ -71,7 +71,7 @@ export const sideForceThatEmpties: Kind<Item> = {
   question: (item) =>
     phrase`On the ${item.which} front wheel of a car in a bend the side force pushes ${sideWords(item.which)}. The more it grows, the less is left to the ${emptied(item)} row. The wheel load stays at ${given(item.load_N, 'N')}, the loaded radius is ${mm(item.radius_mm)}, the pressure centres are ${mm(item.spread_mm)} apart, and the load line lies ${directed(item.offset_mm, 'mm', QUANTITIES.loadLineOffset)} of their middle. Which side force leaves the ${emptied(item)} row with no radial load at all?`,
   ...seen('outer'),
-  wrong: (item, road) => seen(item.which).wrong(item, road),
+  wrong: (item, road) => seen(item.which).wrong?.(item, road),
   parts: [
     {
       id: 'distance',

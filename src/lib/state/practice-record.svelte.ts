@@ -1,9 +1,8 @@
 import { inOrder, notYetKnown, type Attempt } from '#exercises/record/attempt.ts';
 import type { Draft } from '$lib/exercise/draft';
-import { getContext, onMount, setContext } from 'svelte';
+import { onMount } from 'svelte';
 import type { PracticeStore } from './practice-store';
-
-const KEY = Symbol('practice record');
+import { recordPlace } from './record-place';
 
 /** How other tabs hear that the record has changed. */
 const CHANNEL = 'knucklebook:record';
@@ -164,13 +163,9 @@ export class PracticeRecord {
   }
 }
 
-export const providePracticeRecord = (record: PracticeRecord): PracticeRecord =>
-  setContext(KEY, record);
-
-/** The record, opened once the asking component is on the page. */
+/** The record, made by whoever asks first, and opened once the asking component is on the page. */
 export function practiceRecord(): PracticeRecord {
-  const found = getContext<PracticeRecord | undefined>(KEY);
-  if (!found) throw new Error('no practice record around this component');
+  const found = (recordPlace().record ??= new PracticeRecord());
   onMount(() => {
     found.open();
   });

@@ -43,6 +43,8 @@ export function mathML(tex: string, display: boolean): string {
   return set
     .replace(/^<span class="katex">/, '')
     .replace(/<\/span>$/, '')
+    // In a page of HTML the name of the element says it.
+    .replace(' xmlns="http://www.w3.org/1998/Math/MathML"', '')
     .replace(FUNCTION, `${THIN}<mi>$1</mi><mo>\u2061</mo>${THIN}`)
     .replace(NAME, '<mi mathvariant="normal">$1</mi>');
 }
