@@ -4,7 +4,7 @@ import { defineConfig } from 'vite';
 /** What only some figures, exercises, sheets and the practice below a lesson need stays with them. */
 const SCARCE = [
   'core/(?:own-car|judgement|tyre|uncertainty|units|quantity-reader|typical|workshop|document)',
-  'lib/(?:bench|figures/[A-Z]|sheets|exercise/(?!Practice)|practice/|lesson/practice-kinds|state/(?:practice-[rs]|local-day))',
+  'lib/(?:bench|figures/[A-Z]|sheets|exercise/(?!Practice)|practice/|lesson/(?:practice-kinds|kit/Typical)|state/(?:practice-[rs]|local-day))',
   'scenes/(?!corner|paper)',
 ];
 

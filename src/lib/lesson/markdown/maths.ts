@@ -40,13 +40,15 @@ export function mathML(tex: string, display: boolean): string {
     throwOnError: true,
     strict: 'error',
   });
-  return set
-    .replace(/^<span class="katex">/, '')
-    .replace(/<\/span>$/, '')
-    // In a page of HTML the name of the element says it.
-    .replace(' xmlns="http://www.w3.org/1998/Math/MathML"', '')
-    .replace(FUNCTION, `${THIN}<mi>$1</mi><mo>\u2061</mo>${THIN}`)
-    .replace(NAME, '<mi mathvariant="normal">$1</mi>');
+  return (
+    set
+      .replace(/^<span class="katex">/, '')
+      .replace(/<\/span>$/, '')
+      // In a page of HTML the name of the element says it.
+      .replace(' xmlns="http://www.w3.org/1998/Math/MathML"', '')
+      .replace(FUNCTION, `${THIN}<mi>$1</mi><mo>\u2061</mo>${THIN}`)
+      .replace(NAME, '<mi mathvariant="normal">$1</mi>')
+  );
 }
 
 /** A named function and the invisible sign that applies it: browsers leave no room around either. */
