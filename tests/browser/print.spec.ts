@@ -26,12 +26,14 @@ for (const lesson of LESSONS) {
       'input[type=range]',
     ])
       await expect(page.locator(gone).filter({ visible: true }), gone).toHaveCount(0);
-    const numbers = await page.locator('.step .value, .step .reading, figure text, [data-figure] .value').evaluateAll((values) =>
-      values
-        // Exercises are still being drawn while the page is printed; sheets are how these come on paper.
-        .filter((value) => value.checkVisibility() && !value.closest('form, .example'))
-        .map((value) => value.textContent),
-    );
+    const numbers = await page
+      .locator('.step .value, .step .reading, figure text, [data-figure] .value')
+      .evaluateAll((values) =>
+        values
+          // Exercises are still being drawn while the page is printed; sheets are how these come on paper.
+          .filter((value) => value.checkVisibility() && !value.closest('form, .example'))
+          .map((value) => value.textContent),
+      );
     expect(numbers.length).toBeGreaterThan(lesson.steps.length);
     const missing = numbers.filter((number) => !text.includes(number.replaceAll(/\s/g, '')));
     expect(missing).toEqual([]);

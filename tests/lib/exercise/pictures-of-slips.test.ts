@@ -62,11 +62,11 @@ test('most slips are drawn', () => {
   const drawn = kinds.flatMap((kind) => [
     ...new Set(
       SEEDS.flatMap((seed) =>
-        kind
-          .exercise(seed)
-          .parts.flatMap(({ definition, slips }) =>
-            slips().filter((slip) => slip.picture?.()).map(({ id }) => `${definition.id} ${id}`),
-          ),
+        kind.exercise(seed).parts.flatMap(({ definition, slips }) =>
+          slips()
+            .filter((slip) => slip.picture?.())
+            .map(({ id }) => `${definition.id} ${id}`),
+        ),
       ),
     ),
   ]);
