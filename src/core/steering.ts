@@ -12,6 +12,7 @@ export function steered(corner: Corner, angle: number): Corner {
   if (angle === 0) return corner;
   const { side, axis, pivots, wheelCentre, spin, loadedRadius, tieRod } = corner;
   const by = rotation(axis.direction, angle);
+  // Members one by one, since copying is slow; a corner that gains one has to say here whether it turns.
   return {
     side,
     axis,
@@ -20,7 +21,7 @@ export function steered(corner: Corner, angle: number): Corner {
     spin: turned(spin, by),
     loadedRadius,
     tieRod: tieRod && { outer: turnedAbout(tieRod.outer, axis.point, by), inner: tieRod.inner },
-  };
+  } satisfies { readonly [Member in keyof Required<Corner>]: Corner[Member] };
 }
 
 /**

@@ -7,6 +7,7 @@ import { coupleMoment, momentAlong } from '../paper/along.ts';
 import { cornerAtCentre } from '../paper/corner.ts';
 import { computed, deg, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
 import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
+import { axisFromCentre } from '../pictures/given-measures.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
 interface Item {
@@ -68,11 +69,7 @@ export const brakeForceMoved: Kind<Item> = {
     given: (item) => ({
       axis: 'high',
       forces: [{ at: 'road', towards: [-1, 0, 0], says: given(item.force_N, 'N').figure }],
-      measures: [
-        { of: 'spindleOffset', says: mm(item.spindle_mm).figure },
-        { of: 'inclination', says: deg(item.inclination_deg).figure },
-        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
-      ],
+      measures: axisFromCentre(item),
     }),
     forces: (item) => [held(item, 'road')],
     parts: {

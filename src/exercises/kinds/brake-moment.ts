@@ -9,6 +9,7 @@ import { between } from '../paper/plausible.ts';
 import { computed, deg, given, mm, phrase, rounded, si, sign } from '../phrase.ts';
 import { seenBeside } from '../pictures/corner-pictures.ts';
 import { forcePictures, type SeenForce } from '../pictures/force-pictures.ts';
+import { axisFromCentre } from '../pictures/given-measures.ts';
 import { momentSlips } from '../slips/moment-slips.ts';
 
 interface Item {
@@ -73,11 +74,7 @@ export const brakeMoment: Kind<Item> = {
     given: (item) => ({
       axis: 'high',
       forces: [{ at: 'road', towards: [-1, 0, 0], says: given(item.force_N, 'N').figure }],
-      measures: [
-        { of: 'spindleOffset', says: mm(item.spindle_mm).figure },
-        { of: 'inclination', says: deg(item.inclination_deg).figure },
-        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
-      ],
+      measures: axisFromCentre(item),
     }),
     forces: (item) => [brake(item)],
     parts: {

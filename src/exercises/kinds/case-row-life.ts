@@ -4,7 +4,7 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { between } from '../paper/plausible.ts';
 import { bare, directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
-import { bearingPictures } from '../pictures/bearing-pictures.ts';
+import { bearingPictures, LINE_WITH_SPACER } from '../pictures/bearing-pictures.ts';
 
 interface Item {
   readonly rating_kN: number;
@@ -55,19 +55,8 @@ export const caseRowLife: Kind<Item> = {
     end: (item) => ({ ...item, offset_mm: 1000 * lineFor(item, most(item)) }),
     parts: {
       load: { seen: 'row', row: 'outboard' },
-      line: {
-        seen: 'line',
-        of: 'offset',
-        says: 'offset',
-        to: (_item, value) => 1000 * value,
-        taken: { 'from-inboard-centre': 'fromInboard' },
-      },
-      spacer: {
-        seen: 'line',
-        of: 'offset',
-        says: 'offset',
-        to: (item, value) => item.offset_mm + 1000 * value,
-      },
+      line: LINE_WITH_SPACER.line,
+      spacer: LINE_WITH_SPACER.spacer,
     },
   }),
   parts: [

@@ -8,6 +8,7 @@ import { along_mm, fromCentre, rise, rise_mm, type PivotsAlong } from '../paper/
 import { bare, computed, mm, phrase, rounded, si, term } from '../phrase.ts';
 import { angleOfStepSlips } from '../slips/pivot-slips.ts';
 import { cornerPictures } from '../pictures/corner-pictures.ts';
+import { pivotsFromSide } from '../pictures/given-measures.ts';
 
 const along = (item: PivotsAlong): number => si(along_mm(item), 'mm');
 
@@ -44,12 +45,7 @@ export const casterFromPivots: Kind<PivotsAlong> = {
     given: (item) => ({
       corner: onPivots(item),
       axis: 'pivots',
-      measures: [
-        { of: 'lowerAhead', says: mm(Math.abs(item.lowerAhead_mm)).figure },
-        { of: 'lowerUp', says: mm(item.lowerUp_mm).figure },
-        { of: 'upperAhead', says: mm(Math.abs(item.upperAhead_mm)).figure },
-        { of: 'upperUp', says: mm(item.upperUp_mm).figure },
-      ],
+      measures: pivotsFromSide(item),
       points: [{ at: 'centre', says: 'wheel centre' }],
     }),
     end: (item) => onPivots(item),

@@ -8,6 +8,7 @@ import { across_mm, rise, rise_mm, type PivotsAcross } from '../paper/pivots.ts'
 import { bare, computed, mm, phrase, rounded, si } from '../phrase.ts';
 import { angleOfStepSlips } from '../slips/pivot-slips.ts';
 import { cornerPictures } from '../pictures/corner-pictures.ts';
+import { pivotsFromFront } from '../pictures/given-measures.ts';
 
 const across = (item: PivotsAcross): number => si(across_mm(item), 'mm');
 
@@ -48,12 +49,7 @@ export const inclinationFromPivots: Kind<PivotsAcross> = {
     given: (item) => ({
       corner: onPivots(item),
       axis: 'pivots',
-      measures: [
-        { of: 'lowerOut', says: mm(item.lowerOut_mm).figure },
-        { of: 'lowerUp', says: mm(item.lowerUp_mm).figure },
-        { of: 'upperOut', says: mm(item.upperOut_mm).figure },
-        { of: 'upperUp', says: mm(item.upperUp_mm).figure },
-      ],
+      measures: pivotsFromFront(item),
     }),
     end: (item) => onPivots(item),
     parts: {

@@ -7,9 +7,9 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { edgesMoved } from '../paper/wheel.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
-import { seenBeside } from '../pictures/corner-pictures.ts';
-import type { Rim, WheelPicture } from '../pictures/part-pictures.ts';
-import { toldMark, wrongPlace } from '../pictures/wheel-pictures.ts';
+import { movedScrub } from '../pictures/corner-pictures.ts';
+import type { Rim } from '../pictures/part-pictures.ts';
+import { rimsAtStrut, toldMark, wrongPlace } from '../pictures/wheel-pictures.ts';
 
 interface Item {
   readonly oldWidth_in: number;
@@ -33,26 +33,15 @@ const move = kept(
     edgesMoved(0, si(item.oldWidth_in, 'in'), si(item.newWidth_in, 'in')).inner,
 );
 
-const oldRim = ({ inset_mm, oldWidth_in }: Item): Rim => ({
-  middle_mm: -inset_mm,
-  width_mm: 1000 * si(oldWidth_in, 'in'),
-});
 const newRim = (item: Item): Rim => ({
   middle_mm: 1000 * move(item) - item.inset_mm,
   width_mm: 1000 * si(item.newWidth_in, 'in'),
 });
-const strut_mm = (item: Item): number => {
-  const { middle_mm, width_mm } = oldRim(item);
-  return middle_mm - width_mm / 2 - item.clearance_mm;
-};
-
-const after = (item: Item): WheelPicture => ({
-  scene: 'wheel',
-  before: oldRim(item),
-  wheel: newRim(item),
-  strut_mm: strut_mm(item),
-  measures: [],
-});
+const rims = (item: Item) =>
+  rimsAtStrut(
+    { width_in: item.oldWidth_in, inset_mm: item.inset_mm, clearance_mm: item.clearance_mm },
+    newRim(item),
+  );
 
 /** From the clearance that has to stay, back to the inset of a wider wheel and on to the scrub radius it costs. */
 export const insetForClearance: Kind<Item> = {
@@ -77,18 +66,9 @@ export const insetForClearance: Kind<Item> = {
   pattern: ({ scrub_mm }) => (scrub_mm > 0 ? 'from inboard' : 'from outboard'),
   question: ({ oldWidth_in, newWidth_in, inset_mm, clearance_mm, wanted_mm, scrub_mm }) =>
     phrase`A customer wants rims ${given(newWidth_in, 'in')} wide in place of the ${given(oldWidth_in, 'in')} ones. Those have ${mm(inset_mm)} inset and clear the strut by ${mm(clearance_mm)}; the shop will not go below ${mm(wanted_mm)}. The scrub radius is ${directed(scrub_mm, 'mm', QUANTITIES.scrubRadius)}, and the tyres keep their diameter. Which is the largest inset that the new rims may have, and what does it do to the scrub radius?`,
-  picture: (item) => ({
-    scene: 'wheel',
-    wheel: oldRim(item),
-    strut_mm: strut_mm(item),
-    measures: [
-      { of: 'width', says: given(item.oldWidth_in, 'in').figure },
-      { of: 'inset', says: mm(item.inset_mm).figure },
-      { of: 'clearance', says: mm(item.clearance_mm).figure },
-    ],
-  }),
+  picture: (item) => rims(item).given,
   solved: (item) => ({
-    ...after(item),
+    ...rims(item).after,
     measures: [
       toldMark('move', 'movement', move(item)),
       toldMark('inset', 'inset', inset(item) - move(item)),
@@ -99,7 +79,7 @@ export const insetForClearance: Kind<Item> = {
     switch (road.part) {
       case 'move':
         return wrongPlace(
-          { ...after(item), measures: [{ of: 'move', says: 'movement' }] },
+          { ...rims(item).after, measures: [{ of: 'move', says: 'movement' }] },
           {
             road,
             at_mm: (value) => 1000 * value - item.inset_mm,
@@ -109,19 +89,11 @@ export const insetForClearance: Kind<Item> = {
         );
       case 'inset':
         return wrongPlace(
-          { ...after(item), measures: [{ of: 'inset', says: 'inset' }] },
+          { ...rims(item).after, measures: [{ of: 'inset', says: 'inset' }] },
           { road, at_mm: (value) => -1000 * value, from_mm: 0, rim: newRim(item) },
         );
       default:
-        return seenBeside(
-          { of: 'scrubRadius', says: 'scrub radius', view: 'front', close: 'road' },
-          road,
-          (value) =>
-            changed(cornerAtRoad({ scrubRadius: scrub(item) }), {
-              ...NO_CHANGE,
-              spacer: value - scrub(item),
-            }),
-        );
+        return movedScrub(scrub(item), road);
     }
   },
   parts: [

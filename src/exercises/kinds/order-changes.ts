@@ -8,7 +8,7 @@ import { shuffled } from '../forms/shuffled.ts';
 import { step, type Kind } from '../kind.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { directed, mm, phrase, rounded, si, sign, term, type Phrase } from '../phrase.ts';
-import { seenBeside } from '../pictures/corner-pictures.ts';
+import { movedScrub } from '../pictures/corner-pictures.ts';
 import type { Rim } from '../pictures/part-pictures.ts';
 import { toldMark } from '../pictures/wheel-pictures.ts';
 
@@ -120,18 +120,7 @@ export const orderChanges: Kind<Item> = {
       measures: [toldMark('move', 'movement', most(item))],
     };
   },
-  wrong: (item, road) =>
-    road.part === 'scrub'
-      ? seenBeside(
-          { of: 'scrubRadius', says: 'scrub radius', view: 'front', close: 'road' },
-          road,
-          (value) =>
-            changed(cornerAtRoad({ scrubRadius: scrub(item) }), {
-              ...NO_CHANGE,
-              spacer: value - scrub(item),
-            }),
-        )
-      : undefined,
+  wrong: (item, road) => (road.part === 'scrub' ? movedScrub(scrub(item), road) : undefined),
   parts: [
     ordering<Item>({
       id: 'order',

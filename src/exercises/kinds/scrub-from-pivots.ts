@@ -8,6 +8,7 @@ import { axisThrough, cornerAtRoad, cornerOnPivots } from '../paper/corner.ts';
 import { across_mm, rise_mm, type PivotsAcross } from '../paper/pivots.ts';
 import { bare, computed, mm, phrase, rounded, si } from '../phrase.ts';
 import { cornerPictures } from '../pictures/corner-pictures.ts';
+import { pivotsFromFront } from '../pictures/given-measures.ts';
 import { angleSlips } from '../slips/angle-slips.ts';
 import { belowPivotSlips } from '../slips/pivot-slips.ts';
 
@@ -67,13 +68,7 @@ export const scrubFromPivots: Kind<Item> = {
     given: (item) => ({
       corner: onPivots(item),
       axis: 'pivots',
-      measures: [
-        { of: 'lowerOut', says: mm(item.lowerOut_mm).figure },
-        { of: 'lowerUp', says: mm(item.lowerUp_mm).figure },
-        { of: 'upperOut', says: mm(item.upperOut_mm).figure },
-        { of: 'upperUp', says: mm(item.upperUp_mm).figure },
-        { of: 'contactOut', says: mm(item.contact_mm).figure },
-      ],
+      measures: [...pivotsFromFront(item), { of: 'contactOut', says: mm(item.contact_mm).figure }],
     }),
     end: (item) => onPivots(item),
     parts: {

@@ -31,7 +31,7 @@ const readings = (item: Item): readonly number[] => [
   0,
 ];
 const lean = (item: Item): number => lowerIn(item) - axisInAt(0)(readings(item));
-/** Where the axis meets the floor, if it leans so much below the lower pivot. */
+/** The step inboard from the lower pivot to the upper one. */
 const across = (item: Item): number => upperIn(item) - lowerIn(item);
 
 /** How far the axis goes inboard for each metre up. */
@@ -60,9 +60,8 @@ export const scrubFromReadings: Kind<Item> = {
     middle_mm: random.integer(70, 105),
   }),
   sound: (item) => {
-    const slope = across(item) / (upperUp(item) - lowerUp(item));
     const scrub = modelOf('scrubRadius')(readings(item));
-    return slope > 0.1 && slope < 0.3 && Math.abs(scrub) < 0.055;
+    return slope(item) > 0.1 && slope(item) < 0.3 && Math.abs(scrub) < 0.055;
   },
   question: (item) =>
     phrase`You have dropped plumb lines beside a left front wheel and laid a tape on the floor, square to the rim line. Inboard of that line lie the mark below the lower pivot, ${mm(item.lowerIn_mm)}, the mark below the upper pivot, ${mm(item.upperIn_mm)}, and the middle of the tyre’s print, ${mm(item.middle_mm)}. The lower pivot is ${mm(item.lowerUp_mm)} above the floor, the upper one ${mm(item.upperUp_mm)}. What is the scrub radius?`,

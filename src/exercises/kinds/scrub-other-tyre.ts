@@ -7,6 +7,7 @@ import { cornerAtCentre, cornerAtRoad } from '../paper/corner.ts';
 import { between, roughLean_mm } from '../paper/plausible.ts';
 import { computed, deg, directed, mm, phrase, si, term } from '../phrase.ts';
 import { cornerPictures } from '../pictures/corner-pictures.ts';
+import { axisFromRoad } from '../pictures/given-measures.ts';
 
 interface Item {
   readonly scrub_mm: number;
@@ -61,11 +62,7 @@ export const scrubOtherTyre: Kind<Item> = {
     given: (item) => ({
       corner: onOldTyre(item, scrub(item)),
       axis: 'low',
-      measures: [
-        { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
-        { of: 'inclination', says: deg(item.inclination_deg).figure },
-        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
-      ],
+      measures: axisFromRoad(item),
     }),
     end: (item) => onNewTyre(item, scrub(item)),
     before: (item) => onOldTyre(item, scrub(item)),

@@ -4,7 +4,7 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { rowLoads } from '../paper/bearing.ts';
 import { between } from '../paper/plausible.ts';
 import { bare, directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
-import { bearingPictures } from '../pictures/bearing-pictures.ts';
+import { bearingPictures, LINE_WITH_SPACER } from '../pictures/bearing-pictures.ts';
 import { otherRowSlips } from '../slips/row-slips.ts';
 
 interface Item {
@@ -43,19 +43,8 @@ export const spacerForRowLoad: Kind<Item> = {
     end: (item) => ({ ...item, offset_mm: 1000 * offsetFor(item, item.load_N - item.inboard_N) }),
     parts: {
       outboard: { seen: 'row', row: 'outboard' },
-      offset: {
-        seen: 'line',
-        of: 'offset',
-        says: 'offset',
-        to: (_item, value) => 1000 * value,
-        taken: { 'from-inboard-centre': 'fromInboard' },
-      },
-      spacer: {
-        seen: 'line',
-        of: 'offset',
-        says: 'offset',
-        to: (item, value) => item.offset_mm + 1000 * value,
-      },
+      offset: LINE_WITH_SPACER.line,
+      spacer: LINE_WITH_SPACER.spacer,
     },
   }),
   parts: [

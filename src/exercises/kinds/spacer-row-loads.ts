@@ -3,7 +3,7 @@ import { step, type Earlier, type Kind } from '../kind.ts';
 import { rowLoads } from '../paper/bearing.ts';
 import { between } from '../paper/plausible.ts';
 import { directed, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
-import { bearingPictures } from '../pictures/bearing-pictures.ts';
+import { bearingPictures, LOAD_LINE } from '../pictures/bearing-pictures.ts';
 import { otherRowSlips } from '../slips/row-slips.ts';
 
 interface Item {
@@ -43,7 +43,7 @@ export const spacerRowLoads: Kind<Item> = {
     given: (item) => item,
     end: (item) => spaced(item),
     parts: {
-      offset: { seen: 'line', of: 'offset', says: 'offset', to: (_item, value) => 1000 * value },
+      offset: LOAD_LINE,
       outboard: { seen: 'row', row: 'outboard' },
       inboard: { seen: 'row', row: 'inboard' },
     },

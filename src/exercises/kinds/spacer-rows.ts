@@ -4,7 +4,7 @@ import { QUANTITIES } from '#core/quantities.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { bare, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
-import { bearingPictures } from '../pictures/bearing-pictures.ts';
+import { bearingPictures, LOAD_LINE } from '../pictures/bearing-pictures.ts';
 
 interface Item {
   readonly load_N: number;
@@ -47,12 +47,7 @@ export const spacerRows: Kind<Item> = {
     given: (item) => ({ ...item, offset_mm: item.loadLine_mm }),
     end: (item) => ({ ...item, offset_mm: item.loadLine_mm + item.spacer_mm }),
     parts: {
-      'load-line': {
-        seen: 'line',
-        of: 'offset',
-        says: 'offset',
-        to: (_item, value) => 1000 * value,
-      },
+      'load-line': LOAD_LINE,
       inboard: { seen: 'row', row: 'inboard' },
       outboard: { seen: 'row', row: 'outboard' },
     },

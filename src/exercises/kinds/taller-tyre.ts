@@ -8,6 +8,7 @@ import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { deg, directed, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
 import { cornerPictures } from '../pictures/corner-pictures.ts';
+import { axisFromRoad } from '../pictures/given-measures.ts';
 
 interface Item {
   readonly radius_mm: number;
@@ -69,11 +70,7 @@ export const tallerTyre: Kind<Item> = {
     given: (item) => ({
       corner: onOldTyre(item, scrub(item)),
       axis: 'low',
-      measures: [
-        { of: 'scrubRadius', says: mm(Math.abs(item.scrub_mm)).figure },
-        { of: 'inclination', says: deg(item.inclination_deg).figure },
-        { of: 'loadedRadius', says: mm(item.radius_mm).figure },
-      ],
+      measures: axisFromRoad(item),
     }),
     end: (item) => changed(onOldTyre(item, scrub(item)), taller(item)),
     before: (item) => onOldTyre(item, scrub(item)),

@@ -8,6 +8,7 @@ import { axisThrough, cornerAtRoad, cornerOnPivots } from '../paper/corner.ts';
 import { along_mm, fromCentre, rise_mm, type PivotsAlong } from '../paper/pivots.ts';
 import { bare, computed, mm, phrase, rounded, si, term } from '../phrase.ts';
 import { cornerPictures } from '../pictures/corner-pictures.ts';
+import { pivotsFromSide } from '../pictures/given-measures.ts';
 import { angleSlips } from '../slips/angle-slips.ts';
 import { belowPivotSlips } from '../slips/pivot-slips.ts';
 
@@ -44,12 +45,7 @@ export const trailFromPivots: Kind<PivotsAlong> = {
     given: (item) => ({
       corner: onPivots(item),
       axis: 'pivots',
-      measures: [
-        { of: 'lowerAhead', says: mm(Math.abs(item.lowerAhead_mm)).figure },
-        { of: 'lowerUp', says: mm(item.lowerUp_mm).figure },
-        { of: 'upperAhead', says: mm(Math.abs(item.upperAhead_mm)).figure },
-        { of: 'upperUp', says: mm(item.upperUp_mm).figure },
-      ],
+      measures: pivotsFromSide(item),
     }),
     end: (item) => onPivots(item),
     parts: {

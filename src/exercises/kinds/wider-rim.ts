@@ -3,8 +3,8 @@ import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { edgesMoved } from '../paper/wheel.ts';
 import { given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
-import type { Rim, WheelPicture } from '../pictures/part-pictures.ts';
-import { toldMark, wrongPlace } from '../pictures/wheel-pictures.ts';
+import type { Rim } from '../pictures/part-pictures.ts';
+import { rimOf, rimsAtStrut, toldMark, wrongPlace } from '../pictures/wheel-pictures.ts';
 
 interface Item {
   readonly oldWidth_in: number;
@@ -21,26 +21,20 @@ const oldInset = ({ oldInset_mm }: Item): number => si(oldInset_mm, 'mm');
 const newInset = ({ newInset_mm }: Item): number => si(newInset_mm, 'mm');
 const clearance = ({ clearance_mm }: Item): number => si(clearance_mm, 'mm');
 
-const oldRim = (item: Item): Rim => ({
-  middle_mm: -item.oldInset_mm,
-  width_mm: 1000 * oldWidth(item),
-});
-const newRim = (item: Item): Rim => ({
-  middle_mm: -item.newInset_mm,
-  width_mm: 1000 * newWidth(item),
-});
+const oldRim = (item: Item): Rim => rimOf(item.oldWidth_in, item.oldInset_mm);
 const innerEdge_mm = ({ middle_mm, width_mm }: Rim): number => middle_mm - width_mm / 2;
-const strut_mm = (item: Item): number => innerEdge_mm(oldRim(item)) - item.clearance_mm;
 const innerMove = (item: Item): number =>
   edgesMoved(oldInset(item) - newInset(item), oldWidth(item), newWidth(item)).inner;
 
-const after = (item: Item): WheelPicture => ({
-  scene: 'wheel',
-  before: oldRim(item),
-  wheel: newRim(item),
-  strut_mm: strut_mm(item),
-  measures: [],
-});
+const rims = (item: Item) =>
+  rimsAtStrut(
+    {
+      width_in: item.oldWidth_in,
+      inset_mm: item.oldInset_mm,
+      clearance_mm: item.clearance_mm,
+    },
+    rimOf(item.newWidth_in, item.newInset_mm),
+  );
 
 /** A wider rim takes half of its gain on each side of its middle, and the inset says where the middle goes. */
 export const widerRim: Kind<Item> = {
@@ -61,26 +55,13 @@ export const widerRim: Kind<Item> = {
     };
   },
   sound: (item) =>
-    item.newInset_mm >= 8 &&
-    item.newInset_mm <= 62 &&
-    clearance(item) +
-      edgesMoved(oldInset(item) - newInset(item), oldWidth(item), newWidth(item)).inner >
-      0.002,
+    item.newInset_mm >= 8 && item.newInset_mm <= 62 && clearance(item) + innerMove(item) > 0.002,
   pattern: ({ oldInset_mm, newInset_mm }) => (newInset_mm > oldInset_mm ? 'more' : 'less'),
   question: ({ oldWidth_in, newWidth_in, oldInset_mm, newInset_mm, clearance_mm }) =>
     phrase`A rim ${given(oldWidth_in, 'in')} wide, of ${mm(oldInset_mm)} inset, clears the strut by ${mm(clearance_mm)} at its inner edge. It gives way to one ${given(newWidth_in, 'in')} wide, of ${mm(newInset_mm)} inset. How far does the inner edge move, and what is left of the clearance?`,
-  picture: (item) => ({
-    scene: 'wheel',
-    wheel: oldRim(item),
-    strut_mm: strut_mm(item),
-    measures: [
-      { of: 'width', says: given(item.oldWidth_in, 'in').figure },
-      { of: 'inset', says: mm(item.oldInset_mm).figure },
-      { of: 'clearance', says: mm(item.clearance_mm).figure },
-    ],
-  }),
+  picture: (item) => rims(item).given,
   solved: (item) => ({
-    ...after(item),
+    ...rims(item).after,
     measures: [
       toldMark('move', 'movement', oldInset(item) - newInset(item)),
       toldMark('clearance', 'clearance', clearance(item) + innerMove(item)),
@@ -92,7 +73,7 @@ export const widerRim: Kind<Item> = {
     switch (road.part) {
       case 'wheel-move':
         return wrongPlace(
-          { ...after(item), measures: [{ of: 'move', says: 'movement' }] },
+          { ...rims(item).after, measures: [{ of: 'move', says: 'movement' }] },
           {
             road,
             at_mm: (value) => 1000 * value - item.oldInset_mm,
@@ -101,16 +82,16 @@ export const widerRim: Kind<Item> = {
         );
       case 'inner-edge':
         return wrongPlace(
-          { ...after(item), measures: [{ of: 'innerMove', says: 'inner edge' }] },
+          { ...rims(item).after, measures: [{ of: 'innerMove', says: 'inner edge' }] },
           { road, at_mm: (value) => 1000 * value + inner_mm, from_mm: inner_mm },
         );
       default:
         return wrongPlace(
-          { ...after(item), measures: [{ of: 'clearance', says: 'clearance' }] },
+          { ...rims(item).after, measures: [{ of: 'clearance', says: 'clearance' }] },
           {
             road,
-            at_mm: (value) => 1000 * value + strut_mm(item),
-            from_mm: strut_mm(item),
+            at_mm: (value) => 1000 * value + rims(item).after.strut_mm,
+            from_mm: rims(item).after.strut_mm,
           },
         );
     }

@@ -25,6 +25,21 @@ export type BearingPart<Item> = {
   | { readonly seen: 'side' }
 );
 
+/** A part that asks where the load line lies, in metres from the middle of the rows. */
+export const LOAD_LINE = {
+  ...{ seen: 'line', of: 'offset', says: 'offset' },
+  to: (_item: unknown, value: number): number => 1000 * value,
+} as const satisfies BearingPart<unknown>;
+
+/** The same, where the lever about the inboard row is taken for it; and a part that asks how far a spacer moves it. */
+export const LINE_WITH_SPACER = {
+  line: { ...LOAD_LINE, taken: { 'from-inboard-centre': 'fromInboard' } },
+  spacer: {
+    ...LOAD_LINE,
+    to: ({ offset_mm }: { readonly offset_mm: number }, value: number) => offset_mm + 1000 * value,
+  },
+} as const;
+
 interface About<Item> {
   /** As the question gives it. */
   readonly given: (item: Item) => OnBearing;

@@ -1,6 +1,8 @@
+import { changed, NO_CHANGE } from '#core/change.ts';
 import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import type { Kind, Road } from '../kind.ts';
+import { cornerAtRoad } from '../paper/corner.ts';
 import { rounded } from '../phrase.ts';
 import type { CornerMeasure, CornerPicture, MarkedMeasure } from './picture.ts';
 
@@ -113,6 +115,19 @@ export function seenBeside(
   };
 }
 
+/**
+ * A wrong scrub radius beside the right one, where the wheel has moved and its axis has stayed.
+ *
+ * @param before the scrub radius that it was moved from, in metres
+ */
+export const movedScrub = (before: number, road: Road): CornerPicture | undefined =>
+  seenBeside(
+    { of: 'scrubRadius', says: 'scrub radius', view: 'front', close: 'road' },
+    road,
+    (value) =>
+      changed(cornerAtRoad({ scrubRadius: before }), { ...NO_CHANGE, spacer: value - before }),
+  );
+
 /** A name with the number that the core finds, for the solution. */
 export function withNumber(of: CornerMeasure, says: string, corner: Corner): string {
   const number = numberOf(of, corner);
@@ -120,25 +135,25 @@ export function withNumber(of: CornerMeasure, says: string, corner: Corner): str
 }
 
 function numberOf(of: CornerMeasure, corner: Corner): string | undefined {
-  const of_ = measure(corner);
+  const geometry = measure(corner);
   const length = (value: number): string => rounded(Math.abs(value), 'mm', 1).figure;
   switch (of) {
     case 'scrubRadius':
     case 'trail':
     case 'spindleOffset':
     case 'casterOffsetAtCentre':
-      return length(of_[of]);
+      return length(geometry[of]);
     case 'inclination':
     case 'caster':
-      return rounded(Math.abs(of_[of]), 'deg', 1).figure;
+      return rounded(Math.abs(geometry[of]), 'deg', 1).figure;
     case 'camber':
-      return rounded(of_.includedAngle - of_.inclination, 'deg', 2).figure;
+      return rounded(geometry.camber, 'deg', 2).figure;
     case 'lean':
-      return length(of_.spindleOffset - of_.scrubRadius);
+      return length(geometry.spindleOffset - geometry.scrubRadius);
     case 'shortest':
-      return length(of_.axisDistance);
+      return length(geometry.axisDistance);
     case 'leverAtRoad':
-      return length(of_.scrubRadius * Math.cos(of_.inclination));
+      return length(geometry.scrubRadius * Math.cos(geometry.inclination));
     default:
       return undefined;
   }

@@ -40,7 +40,7 @@ export interface Rim {
 }
 
 export interface WheelMark {
-  /** \`move\`: of the middle; \`inset\`: from the middle to the hub; \`back\`: from the inner edge to the hub. */
+  /** `move`: of the middle; `inset`: from the middle to the hub; `back`: from the inner edge to the hub. */
   readonly of: 'move' | 'inset' | 'spacer' | 'width' | 'half' | 'back' | 'clearance' | 'innerMove';
   readonly says: string;
 }

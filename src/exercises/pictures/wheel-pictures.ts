@@ -1,5 +1,5 @@
 import type { Road } from '../kind.ts';
-import { rounded } from '../phrase.ts';
+import { given, mm, rounded, si } from '../phrase.ts';
 import type { Rim, WheelMark, WheelPicture } from './part-pictures.ts';
 
 /** What cannot be told from the right place, or lies off the paper, in millimetres. */
@@ -26,6 +26,35 @@ export function wrongPlace(
     scene: 'wheel',
     ...right,
     wrong: { from_mm, ...(rim ? { wheel: { ...rim, middle_mm: wrong } } : { at_mm: wrong }) },
+  };
+}
+
+/** A rim on its hub, upright; it stands as far inboard as it has inset. */
+export const rimOf = (width_in: number, inset_mm: number): Rim => ({
+  middle_mm: -inset_mm,
+  width_mm: 1000 * si(width_in, 'in'),
+});
+
+interface RimAtStrut {
+  readonly width_in: number;
+  readonly inset_mm: number;
+  readonly clearance_mm: number;
+}
+
+/** Pictures of a rim that clears a strut by so much, as it is given, and of another one in its place. */
+export function rimsAtStrut({ width_in, inset_mm, clearance_mm }: RimAtStrut, wheel: Rim) {
+  const before = rimOf(width_in, inset_mm);
+  const strut_mm = before.middle_mm - before.width_mm / 2 - clearance_mm;
+  return {
+    given: {
+      ...{ scene: 'wheel', wheel: before, strut_mm },
+      measures: [
+        { of: 'width', says: given(width_in, 'in').figure },
+        { of: 'inset', says: mm(inset_mm).figure },
+        { of: 'clearance', says: mm(clearance_mm).figure },
+      ],
+    } satisfies WheelPicture,
+    after: { ...{ scene: 'wheel', before, wheel, strut_mm }, measures: [] } satisfies WheelPicture,
   };
 }
 

@@ -36,14 +36,14 @@ export function askedIn(
 /** The car with what a figure’s setting does to its wheels as a change; what driving does comes and goes, and is left out. */
 function withSetting(document: BenchDocument, setting: Setting): BenchDocument {
   const change = changeOf(document, setting);
-  const tyreName =
+  const name =
     setting.radius === 0
       ? 'As in the figure'
       : change.tyre === undefined
         ? 'As in the figure, but for the tyre: no size is so near'
         : 'As in the figure, with the nearest size of tyre';
   if (Object.keys(change).length === 0 && setting.radius === 0) return document;
-  return { ...document, variants: [{ name: tyreName, both: change }] };
+  return { ...document, variants: [{ name, both: change }] };
 }
 
 /** The bench goes by what is marked on a tyre: the size that comes nearest to the radius of the figure; none where it is the car’s. */

@@ -1,3 +1,4 @@
+import { capital } from '#core/capital.ts';
 import { howSure, SURENESS, type Sureness } from './how-sure';
 
 /** Something that rests on a source. */
@@ -39,5 +40,4 @@ export function gathered(uses: readonly Use[]): readonly SourceGroup[] {
 }
 
 /** With a capital, without the last full stop: the same source, however it was written. */
-const tidy = (source: string): string =>
-  source.charAt(0).toUpperCase() + source.slice(1).replace(/\.$/, '');
+const tidy = (source: string): string => capital(source.replace(/\.$/, ''));

@@ -1,3 +1,4 @@
+import { capital } from '#core/capital.ts';
 import { directionClause, spokenValue, type UnitSystem } from '#core/display.ts';
 import { quantity, type QuantityId } from '#core/quantities.ts';
 import { PARAMETER_IDS, PARAMETERS, type ParameterId } from '../parameters.ts';
@@ -37,6 +38,6 @@ export const settingPhrase = (id: ParameterId, value: number, units: UnitSystem)
 export function measureSentence(id: QuantityId, value: number, units: UnitSystem): string {
   const spoken = spokenValue(value, quantity(id), units);
   const clause = directionClause(value, quantity(id), units);
-  const start = spoken.charAt(0).toUpperCase() + spoken.slice(1);
+  const start = capital(spoken);
   return clause === '' ? `${start}.` : `${start}: ${clause}.`;
 }

@@ -1,3 +1,4 @@
+import { capital } from '#core/capital.ts';
 import { plainStyle } from './plain-style';
 import type { PicturePart } from './standalone-drawing';
 
@@ -59,7 +60,7 @@ function* shownLines(table: HTMLTableElement) {
 
 /** As a style may show it: with a capital. */
 const cased = (text: string, parent: Element): string =>
-  parent.matches('.name') ? text.charAt(0).toUpperCase() + text.slice(1) : text;
+  parent.matches('.name') ? capital(text) : text;
 
 /** The table row by row, for who cannot see it. */
 const wordsOf = (table: HTMLTableElement): string =>
