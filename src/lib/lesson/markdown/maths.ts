@@ -3,7 +3,7 @@ import { html, replaced, type TreeNode } from './tree.ts';
 
 /**
  * Sets every formula when the site is built. MathML alone: browsers set it themselves, screen readers read
- * it, and no maths script, style sheet or font reaches the reader.
+ * it, and neither script nor style sheet of KaTeX reaches the reader.
  */
 export const maths =
   () =>
