@@ -19,6 +19,9 @@ export async function throughSteps(
     await expect(step(page, number)).toBeVisible();
     const show = step(page, number).getByRole('button', { name: 'Show me' });
     if ((await show.count()) > 0) await show.click();
+    // What is fetched for the figure would move the page while it is looked at.
+    const figure = page.locator('aside.figure');
+    if ((await figure.count()) > 0) await expect(figure.locator('svg').first()).toBeVisible();
     // The exercises as they come from the server give way to those that can be worked.
     if (number === steps.length) await expect(page.locator('#practice form').first()).toBeVisible();
     await look(number);
