@@ -3,10 +3,7 @@
 import type { Outcome } from '#core/fault.ts';
 import { benchReport, type BenchReport } from '#core/judgement/bench-report.ts';
 import { readBench } from '#core/judgement/read-bench.ts';
-import { commandWords } from './command-words.ts';
-import { answerDocuments } from './documents.ts';
-import { jsonInput } from './json-input.ts';
-import { answering, Refusal } from './refusal.ts';
+import { answerFile } from './answer-file.ts';
 
 const USAGE = `Usage: npm run -s judge -- [FILE]
 
@@ -22,12 +19,7 @@ Where a document is wrong, nothing is judged. Standard error gets one line for e
   document NUMBER: KEY: what is wrong; allowed: what is allowed
 and the exit status is 2.`;
 
-await answering(async () => {
-  const { help, words } = commandWords(process.argv.slice(2), USAGE);
-  if (help) return USAGE;
-  if (words.length > 1) throw new Refusal(`one file at a time, please\n\n${USAGE}`);
-  return answerDocuments(await jsonInput(words[0]), judged);
-});
+await answerFile(USAGE, judged);
 
 function judged(value: unknown): Outcome<BenchReport> {
   const document = readBench(value);

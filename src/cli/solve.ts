@@ -4,10 +4,7 @@ import type { CornerResult } from '#core/document/corner-result.ts';
 import { readCornerDocument } from '#core/document/read-corner-document.ts';
 import { solve } from '#core/document/solve.ts';
 import type { Outcome } from '#core/fault.ts';
-import { commandWords } from './command-words.ts';
-import { answerDocuments } from './documents.ts';
-import { jsonInput } from './json-input.ts';
-import { answering, Refusal } from './refusal.ts';
+import { answerFile } from './answer-file.ts';
 
 const USAGE = `Usage: npm run -s solve -- [FILE]
 
@@ -28,12 +25,7 @@ Where a document is wrong, nothing is solved. Standard error gets one line for e
   document NUMBER: KEY: what is wrong; allowed: what is allowed
 and the exit status is 2.`;
 
-await answering(async () => {
-  const { help, words } = commandWords(process.argv.slice(2), USAGE);
-  if (help) return USAGE;
-  if (words.length > 1) throw new Refusal(`one file at a time, please\n\n${USAGE}`);
-  return answerDocuments(await jsonInput(words[0]), solved);
-});
+await answerFile(USAGE, solved);
 
 function solved(value: unknown): Outcome<CornerResult> {
   const document = readCornerDocument(value);

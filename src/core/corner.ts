@@ -48,6 +48,8 @@ export interface Stance {
 /** +1 on a left corner, −1 on a right one: the way outboard along Y. */
 export const outboardSign = (side: Side): 1 | -1 => (side === 'left' ? 1 : -1);
 
+export const otherSide = (side: Side): Side => (side === 'left' ? 'right' : 'left');
+
 /**
  * Direction of the spin axis, pointing outboard: (cos γ sin ψ, ±cos γ cos ψ, −sin γ).
  *

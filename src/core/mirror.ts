@@ -1,4 +1,4 @@
-import type { Corner, Pivots, TieRod } from './corner.ts';
+import { otherSide, type Corner, type Pivots, type TieRod } from './corner.ts';
 import type { Line } from './line.ts';
 import { mirrored } from './vector.ts';
 
@@ -7,7 +7,7 @@ export function mirroredCorner(corner: Corner): Corner {
   const { side, axis, pivots, tieRod } = corner;
   return {
     ...corner,
-    side: side === 'left' ? 'right' : 'left',
+    side: otherSide(side),
     axis: mirroredLine(axis),
     pivots: pivots && mirroredPivots(pivots),
     wheelCentre: mirrored(corner.wheelCentre),

@@ -1,4 +1,4 @@
-import type { Side } from '#core/corner.ts';
+import { otherSide, type Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { fromSI } from '#core/units/convert.ts';
 import { writeShortest } from '#core/write-number.ts';
@@ -10,7 +10,6 @@ import {
   CAUSES,
   includedOf,
   nowOn,
-  other,
   readings,
   sideOf,
   type Cause,
@@ -208,7 +207,7 @@ export const findWhatMoved: Kind<Knocked> = {
           value: (item) => {
             const side = sideOf(item.cause);
             return si(
-              nowOn(item, side).inclination_deg + nowOn(item, other(side)).camber_deg,
+              nowOn(item, side).inclination_deg + nowOn(item, otherSide(side)).camber_deg,
               'deg',
             );
           },

@@ -1,5 +1,6 @@
+import { otherSide, type Side } from '#core/corner.ts';
 import { fromSI } from '#core/units/convert.ts';
-import { step, type Earlier, type Kind } from '../kind.ts';
+import { step, type Earlier, type Kind, type Slip } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { leverOfLoad, loadMoment } from '../paper/across.ts';
 import { deg, given, mm, phrase, rounded, si, sign, term } from '../phrase.ts';
@@ -15,10 +16,12 @@ interface Item {
 
 const trail = ({ trail_mm }: Item): number => si(trail_mm, 'mm');
 const inclination = ({ inclination_deg }: Item): number => si(inclination_deg, 'deg');
-const left = (item: Item, earlier: Earlier): number =>
-  loadMoment('left', item.left_N, step(earlier, 0));
-const right = (item: Item, earlier: Earlier): number =>
-  loadMoment('right', item.right_N, step(earlier, 0));
+const load = (side: Side, { left_N, right_N }: Item): number =>
+  side === 'left' ? left_N : right_N;
+const turning = (side: Side, item: Item, earlier: Earlier): number =>
+  loadMoment(side, load(side, item), step(earlier, 0));
+const left = (item: Item, earlier: Earlier): number => turning('left', item, earlier);
+const right = (item: Item, earlier: Earlier): number => turning('right', item, earlier);
 
 const turns = (item: Item): AxleTurns => {
   const lever = leverOfLoad({ trail: trail(item), inclination: inclination(item) });
@@ -29,6 +32,31 @@ const turns = (item: Item): AxleTurns => {
     both: senseOf(of_left + of_right),
   };
 };
+
+/** Wrong roads to the moment of either wheel. */
+const wheelSlips = (side: Side, leverFound: string): readonly Slip<Item>[] => [
+  {
+    id: 'millimetres',
+    confuses: 'millimetres',
+    value: (item, earlier) => 1000 * turning(side, item, earlier),
+    text: () =>
+      phrase`That multiplies newtons by millimetres. Some drawings do give moments in N·mm; in N·m the lever has to be in metres, a thousand times smaller a number.`,
+  },
+  {
+    id: 'whole-trail',
+    confuses: 'whole trail',
+    value: (item) => loadMoment(side, load(side, item), trail(item)),
+    text: () =>
+      phrase`That works with the whole trail. It is the lever of a force across the car; of the upright load only the share counts that you found in the ${leverFound}.`,
+  },
+  {
+    id: 'other-load',
+    confuses: 'load of the other wheel',
+    value: (item, earlier) => loadMoment(side, load(otherSide(side), item), step(earlier, 0)),
+    text: () =>
+      phrase`That takes the load of the other wheel. Each wheel is turned by what it carries itself; here it is the ${side} one’s turn.`,
+  },
+];
 
 /** The wheel loads straight ahead: each turns its wheel toe-in, and the rack feels the difference. */
 export const loadLeftRight: Kind<Item> = {
@@ -123,27 +151,7 @@ export const loadLeftRight: Kind<Item> = {
           text: () =>
             phrase`The size fits, the direction does not: it belongs to the right wheel, the mirror image. With the axis ahead of the tyre and leaning inboard, the load turns each front wheel toe-in: the left one to the right.`,
         },
-        {
-          id: 'millimetres',
-          confuses: 'millimetres',
-          value: (item, earlier) => 1000 * left(item, earlier),
-          text: () =>
-            phrase`That multiplies newtons by millimetres. Some drawings do give moments in N·mm; in N·m the lever has to be in metres, a thousand times smaller a number.`,
-        },
-        {
-          id: 'whole-trail',
-          confuses: 'whole trail',
-          value: (item) => loadMoment('left', item.left_N, trail(item)),
-          text: () =>
-            phrase`That works with the whole trail. It is the lever of a force across the car; of the upright load only the share counts that you found in the step before.`,
-        },
-        {
-          id: 'other-load',
-          confuses: 'load of the other wheel',
-          value: (item, earlier) => loadMoment('left', item.right_N, step(earlier, 0)),
-          text: () =>
-            phrase`That takes the load of the other wheel. Each wheel is turned by what it carries itself; here it is the left one’s turn.`,
-        },
+        ...wheelSlips('left', 'step before'),
       ],
       solution: ({ left_N }, earlier, value) =>
         phrase`${given(left_N, 'N')} · ${rounded(step(earlier, 0), 'm', 5)} = ${rounded(Math.abs(value), 'Nm', 1)}. It turns the left wheel toe-in: ${sign(value, OWN_QUANTITIES.momentOnLeft)}.`,
@@ -165,27 +173,7 @@ export const loadLeftRight: Kind<Item> = {
           text: () =>
             phrase`The size fits, the direction is that of the left wheel. The right corner is its mirror image: toe-in there is to the left.`,
         },
-        {
-          id: 'millimetres',
-          confuses: 'millimetres',
-          value: (item, earlier) => 1000 * right(item, earlier),
-          text: () =>
-            phrase`That multiplies newtons by millimetres. Some drawings do give moments in N·mm; in N·m the lever has to be in metres, a thousand times smaller a number.`,
-        },
-        {
-          id: 'whole-trail',
-          confuses: 'whole trail',
-          value: (item) => loadMoment('right', item.right_N, trail(item)),
-          text: () =>
-            phrase`That works with the whole trail. It is the lever of a force across the car; of the upright load only the share counts that you found in the first step.`,
-        },
-        {
-          id: 'other-load',
-          confuses: 'load of the other wheel',
-          value: (item, earlier) => loadMoment('right', item.left_N, step(earlier, 0)),
-          text: () =>
-            phrase`That takes the load of the other wheel. Each wheel is turned by what it carries itself; here it is the right one’s turn.`,
-        },
+        ...wheelSlips('right', 'first step'),
       ],
       solution: ({ right_N }, earlier, value) =>
         phrase`${given(right_N, 'N')} · ${rounded(step(earlier, 0), 'm', 5)} = ${rounded(Math.abs(value), 'Nm', 1)}. Toe-in on this side is ${sign(value, OWN_QUANTITIES.momentOnRight)}.`,

@@ -1,5 +1,5 @@
 import { QUANTITIES } from '#core/quantities.ts';
-import { step, type Kind } from '../kind.ts';
+import { step, type Kind, type Slip } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { computed, given, phrase, rounded, si } from '../phrase.ts';
@@ -23,6 +23,33 @@ const moment_Nm = (force_N: number, lever_mm: number): number =>
 
 const atLimit = (item: Item): number => limitMoment(item) / limit(item);
 const gently = (item: Item): number => gentleMoment(item) / gentle(item);
+
+/** Moment of one bend over the force of the other. */
+const mixed = (moment: (item: Item) => number, force: (item: Item) => number): Slip<Item> => ({
+  id: 'mixed-pair',
+  confuses: 'two bends',
+  value: (item) => moment(item) / force(item),
+  text: () =>
+    phrase`That divides the moment of one bend by the force of the other. The two bends are two states of the car; force and moment of one lever have to come from the same.`,
+});
+
+/** Of the two bends, as if one lever had been read twice. */
+const MEAN: Slip<Item> = {
+  id: 'mean',
+  confuses: 'both bends together',
+  value: (item) => (gentleMoment(item) + limitMoment(item)) / (gentle(item) + limit(item)),
+  text: () =>
+    phrase`That takes both bends together. It would smooth two readings of one lever. Here the lever has changed in between, and that is what is asked for.`,
+};
+
+/** As if force and moment were of both wheels. */
+const twoTyres = (lever: (item: Item) => number): Slip<Item> => ({
+  id: 'two-tyres',
+  confuses: 'two tyres',
+  value: (item) => lever(item) / 2,
+  text: () =>
+    phrase`That shares the moment between two tyres. Force and moment here are both of one wheel, so one divided by the other is its lever.`,
+});
 
 /** Backwards: from what the wheel does gently and at the limit to the two trails. */
 export const trailFromMoments: Kind<Item> = {
@@ -76,7 +103,7 @@ export const trailFromMoments: Kind<Item> = {
       unit: 'mm',
       decimals: 1,
       label: 'Mechanical trail',
-      value: (item) => limitMoment(item) / limit(item),
+      value: atLimit,
       possible: positive,
       hint: () =>
         phrase`At the limit one of the two trails is gone. Which one is left, and which force and moment belong to it?`,
@@ -84,31 +111,13 @@ export const trailFromMoments: Kind<Item> = {
         {
           id: 'gentle-pair',
           confuses: 'gentle bend',
-          value: (item) => gentleMoment(item) / gentle(item),
+          value: gently,
           text: () =>
             phrase`That takes force and moment of the gentle bend. Their lever has both trails in it. At the limit only the mechanical trail is left: take that pair.`,
         },
-        {
-          id: 'mixed-pair',
-          confuses: 'two bends',
-          value: (item) => limitMoment(item) / gentle(item),
-          text: () =>
-            phrase`That divides the moment of one bend by the force of the other. The two bends are two states of the car; force and moment of one lever have to come from the same.`,
-        },
-        {
-          id: 'mean',
-          confuses: 'both bends together',
-          value: (item) => (gentleMoment(item) + limitMoment(item)) / (gentle(item) + limit(item)),
-          text: () =>
-            phrase`That takes both bends together. It would smooth two readings of one lever. Here the lever has changed in between, and that is what is asked for.`,
-        },
-        {
-          id: 'two-tyres',
-          confuses: 'two tyres',
-          value: (item) => limitMoment(item) / (2 * limit(item)),
-          text: () =>
-            phrase`That shares the moment between two tyres. Force and moment here are both of one wheel, so one divided by the other is its lever.`,
-        },
+        mixed(limitMoment, gentle),
+        MEAN,
+        twoTyres(atLimit),
       ],
       solution: ({ limit_N, limit_Nm }, _earlier, value) =>
         phrase`At the limit only the mechanical trail is left: ${given(limit_Nm, 'Nm')} ÷ ${given(limit_N, 'N')} = ${rounded(value, 'm', 4)}, so ${computed(value, 'length')}, and the axis is ahead: the wheel is turned back.`,
@@ -119,38 +128,20 @@ export const trailFromMoments: Kind<Item> = {
       unit: 'mm',
       decimals: 1,
       label: 'Lever of the side force in the gentle bend',
-      value: (item) => gentleMoment(item) / gentle(item),
+      value: gently,
       possible: positive,
       hint: () => phrase`The same division with the other pair: moment over force.`,
       slips: [
         {
           id: 'limit-pair',
           confuses: 'limit',
-          value: (item) => limitMoment(item) / limit(item),
+          value: atLimit,
           text: () =>
             phrase`That takes the pair at the limit once more. It gave the mechanical trail. In the gentle bend the lever is longer, so its own pair is needed.`,
         },
-        {
-          id: 'mixed-pair',
-          confuses: 'two bends',
-          value: (item) => gentleMoment(item) / limit(item),
-          text: () =>
-            phrase`That divides the moment of one bend by the force of the other. The two bends are two states of the car; force and moment of one lever have to come from the same.`,
-        },
-        {
-          id: 'mean',
-          confuses: 'both bends together',
-          value: (item) => (gentleMoment(item) + limitMoment(item)) / (gentle(item) + limit(item)),
-          text: () =>
-            phrase`That takes both bends together. It would smooth two readings of one lever. Here the lever has changed in between, and that is what is asked for.`,
-        },
-        {
-          id: 'two-tyres',
-          confuses: 'two tyres',
-          value: (item) => gentleMoment(item) / (2 * gentle(item)),
-          text: () =>
-            phrase`That shares the moment between two tyres. Force and moment here are both of one wheel, so one divided by the other is its lever.`,
-        },
+        mixed(gentleMoment, limit),
+        MEAN,
+        twoTyres(gently),
       ],
       solution: ({ gentle_N, gentle_Nm }, _earlier, value) =>
         phrase`In the gentle bend: ${given(gentle_Nm, 'Nm')} ÷ ${given(gentle_N, 'N')} = ${rounded(value, 'm', 4)}, so ${computed(value, 'length')}.`,

@@ -1,5 +1,5 @@
 import { yawMoment, type Sides } from '#core/axle.ts';
-import type { Side } from '#core/corner.ts';
+import { otherSide, type Side } from '#core/corner.ts';
 import { QUANTITIES } from '#core/quantities.ts';
 import { kept, keptStep } from '../forms/kept.ts';
 import { step, type Earlier, type Kind } from '../kind.ts';
@@ -26,7 +26,6 @@ const yaw = kept((item: Item): number => yawMoment(brakes(item), 2 * halfTrack(i
 const steering = keptStep((item: Item, earlier: Earlier): number =>
   steeringMomentOfDifference(step(earlier, 0) / halfTrack(item), scrub(item)),
 );
-const otherSide = ({ side }: Item): Side => (side === 'left' ? 'right' : 'left');
 
 /** What was taken for the lever of the yaw moment. */
 const TAKEN: Readonly<Record<string, AxleMeasure['of']>> = {
@@ -51,7 +50,7 @@ export const yawAndSteering: Kind<Item> = {
   sound: () => true,
   pattern: ({ side }) => `${side} side dry`,
   question: (item) =>
-    phrase`A car brakes with its ${item.side} wheels on dry road and its ${otherSide(item)} wheels on ice. The ${item.side} front tyre finds ${given(item.dry_N, 'N')}, the ${otherSide(item)} one ${given(item.ice_N, 'N')}; the brakes sit on the carriers. Between the contact centres there are ${mm(item.track_mm)}. The steering axes stand upright, and the scrub radius is ${directed(item.scrub_mm, 'mm', QUANTITIES.scrubRadius)}.`,
+    phrase`A car brakes with its ${item.side} wheels on dry road and its ${otherSide(item.side)} wheels on ice. The ${item.side} front tyre finds ${given(item.dry_N, 'N')}, the ${otherSide(item.side)} one ${given(item.ice_N, 'N')}; the brakes sit on the carriers. Between the contact centres there are ${mm(item.track_mm)}. The steering axes stand upright, and the scrub radius is ${directed(item.scrub_mm, 'mm', QUANTITIES.scrubRadius)}.`,
   ...axlePictures<Item>({
     brakes: (item) => ({
       left_N: brakes(item).left,

@@ -45,7 +45,6 @@ export const nowOn = (item: Knocked, side: Side): Reading =>
     ? { inclination_deg: item.leftInclination_deg, camber_deg: item.leftCamber_deg }
     : { inclination_deg: item.rightInclination_deg, camber_deg: item.rightCamber_deg };
 
-export const other = (side: Side): Side => (side === 'left' ? 'right' : 'left');
 export const sideOf = (cause: string): Side => (cause.endsWith('left') ? 'left' : 'right');
 export const whatOf = (cause: string): What => cause.slice(0, cause.indexOf('-')) as What;
 

@@ -1,8 +1,7 @@
-import type { Side } from '#core/corner.ts';
+import { otherSide, type Side } from '#core/corner.ts';
 import type { Choice } from '../forms/choosing.ts';
 import {
   CAUSES,
-  other,
   sideOf,
   whatOf,
   type Cause,
@@ -46,7 +45,7 @@ function shows(item: Knocked, taken: string): string {
   if (whatOf(taken) === what)
     return what === 'subframe'
       ? `Here it is the ${side} camber that has gone inboard at the top: there the foot of the axis has gone outboard`
-      : `That would be right for the other side: on the ${other(side)} nothing has changed here`;
+      : `That would be right for the other side: on the ${otherSide(side)} nothing has changed here`;
   if (what === 'subframe') return 'Here both sides have changed, by the same and opposite ways';
   return what === 'carrier'
     ? `Here the ${side} camber alone has changed, and its inclination has not`
