@@ -17,6 +17,7 @@ export const evenKind = <Item>(kind: Kind<Item>): Kind<Item> => ({
   picture: kind.picture,
   solved: kind.solved,
   wrong: kind.wrong,
+  drawnTrue: kind.drawnTrue,
   parts: kind.parts.map(evenPart),
 });
 

@@ -15,8 +15,8 @@ export interface DrawnSlip {
   /** Where it ends for somebody whose earlier values are these. */
   readonly follow: (earlier: Earlier) => number;
   readonly text: () => Phrase;
-  /** The road drawn beside the right one; nothing where it cannot be seen. */
-  readonly picture?: (() => Picture | undefined) | undefined;
+  /** The road drawn beside the right one, both from the true earlier values or from one's own; nothing where it cannot be seen. */
+  readonly picture?: ((own?: Earlier) => Picture | undefined) | undefined;
 }
 
 /** What does not hang on the item, but for the form: that comes with the options or the scale of the item. */
@@ -100,18 +100,14 @@ export function drawExercise<Item extends object>(kind: Kind<Item>, seed: string
 }
 
 function drawnParts<Item>(
-  { parts, wrong }: Kind<Item>,
+  kind: Kind<Item>,
   item: Item,
   givens: readonly Given[],
 ): readonly DrawnPart[] | undefined {
-  return reckon(parts, item, givens)?.map((numbers) => drawnPart(numbers, item, wrong));
+  return reckon(kind.parts, item, givens)?.map((numbers) => drawnPart(numbers, item, kind));
 }
 
-function drawnPart<Item>(
-  numbers: Reckoned<Item>,
-  item: Item,
-  wrong: Kind<Item>['wrong'],
-): DrawnPart {
+function drawnPart<Item>(numbers: Reckoned<Item>, item: Item, kind: Kind<Item>): DrawnPart {
   const { part, earlier, answer, tolerance } = numbers;
   const form = part.form && drawnForm(part.form, item, earlier);
   let slips: readonly DrawnSlip[] | undefined;
@@ -119,7 +115,7 @@ function drawnPart<Item>(
     definition: definitionOf(part, form),
     answer,
     tolerance,
-    slips: () => (slips ??= drawnSlips(numbers, item, wrong)),
+    slips: () => (slips ??= drawnSlips(numbers, item, kind)),
     follow: (own) => part.value(item, own),
     solution: () => part.solution(item, earlier, answer),
     hint: () => part.hint(item),
@@ -127,14 +123,24 @@ function drawnPart<Item>(
 }
 
 function drawnSlips<Item>(
-  { part, answer, slipValues }: Reckoned<Item>,
+  { part, earlier, answer, slipValues }: Reckoned<Item>,
   item: Item,
-  wrong: Kind<Item>['wrong'],
+  kind: Kind<Item>,
 ): readonly DrawnSlip[] {
   const { id, slips, form } = part;
-  const drawn = slips.map((slip, i) =>
-    drawnSlip(slip, item, { part: id, slip: slip.id, value: slipValues[i] ?? NaN, answer }, wrong),
-  );
+  const drawn = slips.map((slip, i) => {
+    const road = { part: id, slip: slip.id, value: slipValues[i] ?? NaN, answer, earlier };
+    return {
+      id: slip.id,
+      confuses: slip.confuses,
+      value: road.value,
+      follow: (own: Earlier) => slip.value(item, own),
+      text: () => slip.text(item),
+      picture: slip.picture
+        ? pictureOf(slip.picture, item)
+        : kind.wrong && ((own?: Earlier) => roadPicture(kind, item, { part, slip, road, own })),
+    };
+  });
   // What a list does not have in this item, nobody can choose.
   return form && form.kind !== 'set' ? drawn.filter(({ value }) => !Number.isNaN(value)) : drawn;
 }
@@ -147,19 +153,25 @@ function definitionOf<Item>(part: Part<Item>, form: DrawnForm | undefined): Defi
     : { ...part, form };
 }
 
-const drawnSlip = <Item>(
-  slip: Slip<Item>,
+/** A wrong road drawn from the learner's own earlier values, or from the true ones. */
+function roadPicture<Item>(
+  { wrong, drawnTrue }: Kind<Item>,
   item: Item,
-  road: Road,
-  wrong: Kind<Item>['wrong'],
-): DrawnSlip => ({
-  id: slip.id,
-  confuses: slip.confuses,
-  value: road.value,
-  follow: (own) => slip.value(item, own),
-  text: () => slip.text(item),
-  picture: slip.picture ? pictureOf(slip.picture, item) : wrong && (() => wrong(item, road)),
-});
+  about: {
+    readonly part: Part<Item>;
+    readonly slip: Slip<Item>;
+    /** From the true values. */
+    readonly road: Road;
+    readonly own: Earlier | undefined;
+  },
+): Picture | undefined {
+  const { part, slip, road, own } = about;
+  if (!own) return wrong?.(item, road);
+  const [value, answer] = [slip.value(item, own), part.value(item, own)];
+  if (!drawnTrue?.includes(part.id)) return wrong?.(item, { ...road, value, answer, earlier: own });
+  // Turned round on the way, it would show the learner the opposite of what they entered.
+  return value * road.value > 0 && answer * road.answer > 0 ? wrong?.(item, road) : undefined;
+}
 
 /** One character for a part: the sign of its answer, or a dot where the quantity has none. */
 const signOf = ({ answer, definition: { quantity } }: DrawnPart): string =>

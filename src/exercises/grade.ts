@@ -26,6 +26,8 @@ export interface PartMark {
   readonly possible: number;
   /** The wrong road taken, where it is a known one. */
   readonly slip?: DrawnSlip;
+  /** Whether it was taken from the learner's own earlier values: only so, or more nearly so, does it end at the entry. */
+  readonly fromOwn?: true;
 }
 
 export interface Marks {
@@ -66,9 +68,9 @@ export function gradePart(part: DrawnPart, entry: Entry, earlier: readonly numbe
   if (entry === undefined) return { verdict: 'missing', earned: 0, possible };
   if (fits(part, entry)) return { verdict: 'right', earned: possible, possible };
   if (follows(part, entry, earlier)) return { verdict: 'follow-on', earned: possible, possible };
-  const slip = slipTaken(part, entry, earlier);
-  return slip
-    ? { verdict: 'slip', earned: 0, possible, slip }
+  const taken = slipTaken(part, entry, earlier);
+  return taken
+    ? { verdict: 'slip', earned: 0, possible, ...taken }
     : { verdict: 'unknown', earned: 0, possible };
 }
 
@@ -103,21 +105,21 @@ function slipTaken(
   { slips, tolerance, definition }: DrawnPart,
   entry: number,
   earlier: readonly number[],
-): DrawnSlip | undefined {
-  let nearest: DrawnSlip | undefined;
+): Pick<PartMark, 'slip' | 'fromOwn'> | undefined {
+  let nearest: Pick<PartMark, 'slip' | 'fromOwn'> | undefined;
   let least = Infinity;
   const room = Math.max(tolerance, withMargin(halfDigit(definition)));
-  const consider = (slip: DrawnSlip, end: number): void => {
+  const consider = (end: number, road: Pick<PartMark, 'slip' | 'fromOwn'>): void => {
     const miss = Math.abs(entry - end);
     if (miss < least && within(room, entry, end)) {
       least = miss;
-      nearest = slip;
+      nearest = road;
     }
   };
   for (const slip of slips()) {
-    consider(slip, slip.value);
+    consider(slip.value, { slip });
     // Where nothing came before, the learner's road is the true one.
-    if (earlier.length > 0) consider(slip, slip.follow(earlier));
+    if (earlier.length > 0) consider(slip.follow(earlier), { slip, fromOwn: true });
   }
   return nearest;
 }

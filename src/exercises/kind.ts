@@ -21,13 +21,15 @@ export interface Slip<Item> {
   readonly picture?: ((item: Item) => Picture) | undefined;
 }
 
-/** A wrong road as a picture needs it: of which part, which slip, and where it ends from true earlier values. In SI. */
+/** A wrong road as a picture needs it: of which part, which slip, and where it ends. In SI. */
 export interface Road {
   readonly part: string;
   readonly slip: string;
   readonly value: number;
-  /** The right one. */
+  /** Where the right road ends. */
   readonly answer: number;
+  /** What both begin from: the true values of the parts before, or the learner's own where those led here. */
+  readonly earlier: Earlier;
 }
 
 /** One thing to be found, on the way or at the end: a number, or what stands for one (see `form`). */
@@ -91,6 +93,11 @@ export interface Kind<Item> {
    * cannot be seen in a drawing. Shown once it was taken.
    */
   readonly wrong?: ((item: Item, road: Road) => Picture | undefined) | undefined;
+  /**
+   * Parts whose wrong roads begin from the true earlier values whatever the learner's own are, since the picture shows
+   * what those cannot alter: which way a force turns a wheel.
+   */
+  readonly drawnTrue?: readonly string[] | undefined;
   /**
    * Each part leads to a later one, so that the last answer vouches for those before it. The last one is a number
    * or a setting: what can be guessed counts only with a number that bears it out.

@@ -1,17 +1,17 @@
+import { drawnRoad, type DrawnRoad } from './drawn-road.ts';
 import type { DrawnPart, Exercise } from './exercise.ts';
 import { grade, type PartMark, type Verdict } from './grade.ts';
 import { asked, inWords, lowerFirst, shown } from './in-words.ts';
 import { nudge } from './nudge.ts';
 import { followed, leadsOn, own, type Entry } from './own-road.ts';
 import { phrase, type Phrase } from './phrase.ts';
-import type { Picture } from './pictures/picture.ts';
 
 /** What is said to an entry. Its words never stop at right or wrong. */
 export interface Response {
   readonly verdict: Verdict;
   readonly words: Phrase;
   /** What was done, drawn; of a known wrong road that has a picture. */
-  readonly picture?: () => Picture | undefined;
+  readonly road?: () => DrawnRoad | undefined;
 }
 
 /**
@@ -28,22 +28,25 @@ export function respond(exercise: Exercise, entries: readonly Entry[], index: nu
   if (!part || !mark) throw new RangeError(`part ${index} of ${marks.length}`);
   const { verdict, slip } = mark;
   const entry = entries[index];
+  const earlier = own(exercise.parts, entries, index);
+  const wrong = lastWrong(exercise.parts, marks, index);
   const words = (): Phrase => {
     if (entry === undefined) return toNothing(part, verdict);
     if (verdict === 'alone')
       return phrase`That fits: ${inWords(part, part.answer)} A letter may be a guess, so it counts once the number that bears it out stands below.`;
     if (verdict === 'right') return phrase`That fits: ${inWords(part, part.answer)}`;
     if (slip) return slip.text();
-    const wrong = lastWrong(exercise.parts, marks, index);
     if (verdict === 'follow-on' && wrong) return toFollowing(part, wrong);
-    const earlier = own(exercise.parts, entries, index);
     const next = nudge(exercise, part, entry, earlier);
     const used = wrong && entries[exercise.parts.indexOf(wrong)];
     if (!wrong || used === undefined) return next;
     const roadEnds = !leadsOn(wrong, used) || followed(part, earlier) === undefined;
     return roadEnds ? phrase`${toEndOfRoad(wrong)} ${next}` : next;
   };
-  return { verdict, words: words(), ...(slip?.picture && { picture: slip.picture }) };
+  return {
+    ...{ verdict, words: words() },
+    ...(slip?.picture && { road: () => drawnRoad(part, mark, earlier, wrong) }),
+  };
 }
 
 const toNothing = (part: DrawnPart, verdict: Verdict): Phrase =>

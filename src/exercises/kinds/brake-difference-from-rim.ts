@@ -77,6 +77,7 @@ export const brakeDifferenceFromRim: Kind<Item> = {
     road.part === 'difference'
       ? undefined
       : wrongTurn(onAxle(item), road.part === 'rack' ? 'rack' : 'both', road, {}),
+  drawnTrue: ['moment'],
   parts: [
     {
       id: 'rack',

@@ -81,6 +81,7 @@ export const brakeForceMoved: Kind<Item> = {
       together: { seen: 'moment', force: (item) => held(item, 'road') },
     },
   }),
+  drawnTrue: ['together'],
   parts: [
     {
       id: 'torque',

@@ -78,7 +78,12 @@ export const brakeMoment: Kind<Item> = {
     }),
     forces: (item) => [brake(item)],
     parts: {
-      moment: { seen: 'moment', force: brake, taken: { 'brake-torque': 'loadedRadius' } },
+      moment: {
+        seen: 'moment',
+        force: brake,
+        on: (item, earlier) => leaning(item, step(earlier, 0) + lean(item)),
+        taken: { 'brake-torque': 'loadedRadius' },
+      },
     },
     other: (item, road) =>
       seenBeside({ of: 'scrubRadius', says: 'scrub radius', view: 'front' }, road, (value) =>

@@ -44,8 +44,7 @@ const move = keptStep(
 );
 
 /** The axis where it has this scrub radius with the wheel as it is wanted. */
-const shifted = (item: Item, value: number): Corner['axis'] => {
-  const wanted = leaned(item, [si(item.newCamber_deg - item.camber_deg, 'deg')]);
+const shifted = (wanted: Corner, value: number): Corner['axis'] => {
   const { point, direction } = wanted.axis;
   return { direction, point: along(point, measure(wanted).scrubRadius - value, vector(0, 1, 0)) };
 };
@@ -99,9 +98,9 @@ export const camberAtCarrier: Kind<Item> = {
       scrub: {
         of: 'scrubRadius',
         says: 'scrub radius',
-        to: (item, value) => ({
-          ...leaned(item, [si(item.newCamber_deg - item.camber_deg, 'deg')]),
-          axis: shifted(item, value),
+        to: (item, value, earlier) => ({
+          ...leaned(item, earlier),
+          axis: shifted(leaned(item, earlier), value),
         }),
         before: corner,
       },

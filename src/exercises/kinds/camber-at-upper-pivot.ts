@@ -21,8 +21,8 @@ const wanted = ({ wanted_deg }: Item): number => si(wanted_deg, 'deg');
 const change = (item: Item): number => wanted(item) - camber(item);
 
 /** The corner with its wheel and its axis leaned as one piece. */
-const leaned = (item: Item): Corner =>
-  cornerWithPivots(inclination(item) - change(item), wanted(item));
+const leaned = (item: Item, by = change(item)): Corner =>
+  cornerWithPivots(inclination(item) - by, camber(item) + by);
 
 /** Camber set by the upper pivot turns wheel and axis together. */
 export const camberAtUpperPivot: Kind<Item> = {
@@ -60,7 +60,10 @@ export const camberAtUpperPivot: Kind<Item> = {
       inclination: {
         of: 'inclination',
         says: 'inclination',
-        to: (item, value) => ({ ...leaned(item), axis: cornerWithPivots(value, 0).axis }),
+        to: (item, value, earlier) => ({
+          ...leaned(item, step(earlier, 0)),
+          axis: cornerWithPivots(value, 0).axis,
+        }),
       },
     },
   }),

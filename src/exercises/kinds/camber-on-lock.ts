@@ -58,7 +58,13 @@ export const camberOnLock: Kind<Item> = {
     const taken = {
       'from-inclination': [ofInclination],
       'from-caster': [ofCaster],
-      camber: [straight, ofInclination, ofCaster, { says: 'camber', value: road.answer }],
+      camber: [
+        straight,
+        ...[ofInclination, ofCaster].map(
+          (bar, i) => bar && { ...bar, value: road.earlier[i] ?? bar.value },
+        ),
+        { says: 'camber', value: road.answer },
+      ],
     }[road.part];
     const bars = (taken ?? []).flatMap((bar) => bar ?? []);
     return wrongBar('Camber and its shares, outboard upward', bars, road);

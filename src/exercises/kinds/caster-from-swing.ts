@@ -88,7 +88,7 @@ export const casterFromSwing: Kind<Item> = {
         return wrongBar(
           'Difference and caster',
           [
-            { says: 'out less in', value: turnedOut(item) - turnedIn(item) },
+            { says: 'out less in', value: step(road.earlier, 0) },
             { says: 'caster', value: road.answer },
           ],
           road,
@@ -97,7 +97,7 @@ export const casterFromSwing: Kind<Item> = {
         return wrongBar(
           'Caster on the left and on the right, and their difference',
           [
-            { says: 'left', value: ofLeft(item) },
+            { says: 'left', value: step(road.earlier, 1) },
             { says: 'right', value: right(item) },
             { says: 'left less right', value: road.answer },
           ],

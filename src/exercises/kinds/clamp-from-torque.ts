@@ -49,11 +49,11 @@ export const clampFromTorque: Kind<Item> = {
       ],
     };
   },
-  wrong: (item, road) => {
+  wrong: (_item, road) => {
     const says = { middle: 'middle', least: 'weakest', together: 'together' }[road.part];
-    const one = { says: 'middle', value: middle(item) };
+    const earlier = road.earlier.slice(0, 1).map((value) => ({ says: 'middle', value }));
     const asked = { says: says ?? '', value: road.answer };
-    return wrongBar('Clamp loads', road.part === 'middle' ? [asked] : [one, asked], road);
+    return wrongBar('Clamp loads', [...earlier, asked], road);
   },
   parts: [
     {

@@ -61,7 +61,15 @@ export const doubtOfScrub: Kind<Item> = {
     const asked = { says: road.part === 'both' ? '± in all' : 'asked', value: road.answer };
     return wrongBar(
       'What each reading does to the scrub radius',
-      road.part === 'both' ? [...contributions(item), asked] : [asked],
+      road.part === 'both'
+        ? [
+            ...contributions(item).map((bar, i) => ({
+              ...bar,
+              value: road.earlier[i] ?? bar.value,
+            })),
+            asked,
+          ]
+        : [asked],
       road,
     );
   },

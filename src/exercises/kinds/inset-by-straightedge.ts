@@ -57,7 +57,10 @@ export const insetByStraightedge: Kind<Item> = {
           },
         )
       : wrongPlace(
-          { ...seen(item), measures: [{ of: 'inset', says: 'inset' }] },
+          {
+            ...seen({ ...item, width_mm: 2000 * step(road.earlier, 0) }),
+            measures: [{ of: 'inset', says: 'inset' }],
+          },
           { road, at_mm: (value) => -1000 * value, from_mm: 0 },
         ),
   parts: [

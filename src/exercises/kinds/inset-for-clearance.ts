@@ -33,14 +33,14 @@ const move = kept(
     edgesMoved(0, si(item.oldWidth_in, 'in'), si(item.newWidth_in, 'in')).inner,
 );
 
-const newRim = (item: Item): Rim => ({
-  middle_mm: 1000 * move(item) - item.inset_mm,
+const newRim = (item: Item, inset_mm = item.inset_mm - 1000 * move(item)): Rim => ({
+  middle_mm: -inset_mm,
   width_mm: 1000 * si(item.newWidth_in, 'in'),
 });
-const rims = (item: Item) =>
+const rims = (item: Item, wheel = newRim(item)) =>
   rimsAtStrut(
     { width_in: item.oldWidth_in, inset_mm: item.inset_mm, clearance_mm: item.clearance_mm },
-    newRim(item),
+    wheel,
   );
 
 /** From the clearance that has to stay, back to the inset of a wider wheel and on to the scrub radius it costs. */
@@ -89,7 +89,10 @@ export const insetForClearance: Kind<Item> = {
         );
       case 'inset':
         return wrongPlace(
-          { ...rims(item).after, measures: [{ of: 'inset', says: 'inset' }] },
+          {
+            ...rims(item, newRim(item, 1000 * road.answer)).after,
+            measures: [{ of: 'inset', says: 'inset' }],
+          },
           { road, at_mm: (value) => -1000 * value, from_mm: 0, rim: newRim(item) },
         );
       default:

@@ -70,9 +70,15 @@ export const kerbMoment: Kind<Item> = {
       lever: {
         seen: 'lever',
         force: blow,
+        on: (item, earlier) => leaning(item, step(earlier, 0) - tilt(item)),
         taken: { 'lean-forgotten': 'spindleOffset', 'loaded-radius': 'loadedRadius' },
       },
-      moment: { seen: 'moment', force: blow },
+      moment: {
+        seen: 'moment',
+        force: blow,
+        on: (item, earlier) =>
+          leaning(item, step(earlier, 1) / Math.cos(inclination(item)) - tilt(item)),
+      },
     },
     other: (item, road) =>
       seenBeside({ of: 'spindleOffset', says: 'spindle offset', view: 'front' }, road, (value) =>

@@ -90,6 +90,7 @@ export const loadLeftRight: Kind<Item> = {
           road,
           turns(item),
         ),
+  drawnTrue: ['net'],
   parts: [
     {
       id: 'lever',

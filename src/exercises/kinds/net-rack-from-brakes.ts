@@ -50,6 +50,7 @@ export const netRackFromBrakes: Kind<Item> = {
       rack: senseOf(onRack(both(item), lever(item), item.forward)),
     }),
   }),
+  drawnTrue: ['rack'],
   parts: [
     {
       id: 'moment',

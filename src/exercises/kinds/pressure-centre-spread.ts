@@ -61,11 +61,13 @@ export const pressureCentreSpread: Kind<Item> = {
       },
     ],
   }),
-  wrong: (item, { part, value }) => {
+  wrong: (item, { part, value, answer, earlier }) => {
     const of = part === 'reach' ? 'reach' : 'spread';
-    if (value > 0.12) return undefined;
+    if (Math.max(value, answer) > 0.12) return undefined;
+    const own = earlier.slice(0, 1).map((one) => Math.atan((2 * one) / diameter(item)));
     return {
       ...cutOpen(item),
+      angle: own[0] ?? angle(item),
       isSolved: true,
       measures: [{ of, says: of }],
       wrong: of === 'reach' ? { reach_mm: 1000 * value } : { spread_mm: 1000 * value },

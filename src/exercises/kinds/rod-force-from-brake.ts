@@ -68,6 +68,7 @@ export const rodForceFromBrake: Kind<Item> = {
       wrong: { rod: rod(road.value) },
     };
   },
+  drawnTrue: ['rod'],
   parts: [
     {
       id: 'moment',

@@ -54,6 +54,7 @@ export const rowLoadsInATurn: Kind<Item> = {
       inboard: { seen: 'row', row: 'inboard' },
     },
   }),
+  drawnTrue: ['outboard', 'inboard'],
   parts: [
     {
       id: 'tilt',

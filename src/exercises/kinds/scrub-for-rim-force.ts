@@ -90,6 +90,7 @@ export const scrubForRimForce: Kind<Item> = {
       ? wrongTurn(onLeft(item, 1000 * scrub), 'rack', road, {})
       : undefined;
   },
+  drawnTrue: ['rack'],
   parts: [
     {
       id: 'torque',

@@ -85,13 +85,16 @@ export const scrubFromPivots: Kind<Item> = {
       scrub: {
         of: 'scrubRadius',
         says: 'scrub radius',
-        to: (item, value) => ({
-          ...onPivots(item),
-          axis: cornerAtRoad({
-            scrubRadius: value + OUT - si(item.contact_mm, 'mm'),
-            inclination: Math.atan(slope(item)),
-          }).axis,
-        }),
+        to: (item, value, earlier) => {
+          const slanted = step(earlier, 1) / si(item.lowerUp_mm, 'mm');
+          return {
+            ...onPivots(item, slanted),
+            axis: cornerAtRoad({
+              scrubRadius: value + OUT - si(item.contact_mm, 'mm'),
+              inclination: Math.atan(slanted),
+            }).axis,
+          };
+        },
       },
     },
   }),

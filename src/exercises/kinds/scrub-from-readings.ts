@@ -86,10 +86,13 @@ export const scrubFromReadings: Kind<Item> = {
       scrub: {
         of: 'scrubRadius',
         says: 'scrub radius',
-        to: (item, value) => ({
-          ...onPivots(item),
-          axis: cornerAtRoad({ scrubRadius: value, inclination: Math.atan(slope(item)) }).axis,
-        }),
+        to: (item, value, earlier) => {
+          const slanted = (lowerIn(item) - step(earlier, 1)) / lowerUp(item);
+          return {
+            ...onPivots(item, slanted),
+            axis: cornerAtRoad({ scrubRadius: value, inclination: Math.atan(slanted) }).axis,
+          };
+        },
       },
     },
   }),

@@ -77,7 +77,7 @@ export const scrubOtherTyre: Kind<Item> = {
         says: 'scrub radius',
         to: (item, value) =>
           onNewTyre(item, value - (radius(item) - newRadius(item)) * tangent(item)),
-        before: (item) => onOldTyre(item, scrub(item)),
+        before: (item, earlier) => onOldTyre(item, step(earlier, 0) - radius(item) * tangent(item)),
       },
     },
   }),

@@ -55,13 +55,13 @@ export const setUpperPivot: Kind<Item> = {
   question: ({ rearward_mm, rise_mm, more_deg }) =>
     phrase`In the drawing a left front wheel is seen from the side. The upper pivot sits ${directed(rearward_mm, 'mm', OWN_QUANTITIES.upperAlong)} of the lower one and ${mm(rise_mm)} above it. Slide it along the car until the caster is ${deg(Math.abs(more_deg))} ${more_deg > 0 ? 'more' : 'less'} than it is now.`,
   picture: (item) => picture(item, 0),
-  wrong: (item, { part, value, answer, slip }) => {
-    const isMove = part === 'slide';
-    const ends = [value, answer].map((end) => (isMove ? after(item, end) : end));
+  wrong: (item, road) => {
+    const isMove = road.part === 'slide';
+    const ends = [road.value, road.answer].map((end) => (isMove ? after(item, end) : end));
     const [taken = 0, right = 0] = ends;
     return seenBeside(
       { of: 'caster', says: 'caster', view: 'side' },
-      { part, slip, value: taken, answer: right },
+      { ...road, value: taken, answer: right },
       (lean) => cornerAtCentre({ caster: lean, casterOffset: 0.006 }),
     );
   },

@@ -30,10 +30,10 @@ const contactMoved = (wheel: number): number => {
 /** Some rim: nobody asks how wide it is. */
 const rimAt = (middle_mm: number): Rim => ({ middle_mm, width_mm: 178 });
 
-const after = (item: Item): WheelPicture => ({
+const after = (item: Item, middle_mm = item.spacer_mm - item.newInset_mm): WheelPicture => ({
   scene: 'wheel',
   before: rimAt(-item.oldInset_mm),
-  wheel: rimAt(item.spacer_mm - item.newInset_mm),
+  wheel: rimAt(middle_mm),
   spacer_mm: item.spacer_mm,
   measures: [],
 });
@@ -70,17 +70,14 @@ export const spacerAndInset: Kind<Item> = {
       { of: 'spacer', says: mm(item.spacer_mm).figure },
     ],
   }),
-  wrong: (item, road) =>
-    wrongPlace(
-      { ...after(item), measures: [{ of: 'move', says: 'movement' }] },
-      {
-        road,
-        at_mm: (value) =>
-          1000 * (road.part === 'contact' ? value - contact(item) : value) - item.oldInset_mm,
-        from_mm: -item.oldInset_mm,
-        rim: rimAt(0),
-      },
-    ),
+  wrong: (item, road) => {
+    const at_mm = (value: number): number =>
+      1000 * (road.part === 'contact' ? value - contact(item) : value) - item.oldInset_mm;
+    return wrongPlace(
+      { ...after(item, at_mm(road.answer)), measures: [{ of: 'move', says: 'movement' }] },
+      { road, at_mm, from_mm: -item.oldInset_mm, rim: rimAt(0) },
+    );
+  },
   parts: [
     {
       id: 'wheel-move',

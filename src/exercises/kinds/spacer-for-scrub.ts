@@ -67,8 +67,8 @@ export const spacerForScrub: Kind<Item> = {
       spacer: {
         of: 'wheelMove',
         says: 'spacer',
-        to: (item, value) => moved(item, oldInset(item) - newInset(item) + value),
-        before: (item) => moved(item, oldInset(item) - newInset(item)),
+        to: (item, value, earlier) => moved(item, step(earlier, 0) - before(item) + value),
+        before: (item, earlier) => moved(item, step(earlier, 0) - before(item)),
       },
     },
   }),

@@ -18,11 +18,8 @@ const before = ({ axis_mm, contact_mm }: Item): number => si(contact_mm - axis_m
 const spacer = ({ spacer_mm }: Item): number => si(spacer_mm, 'mm');
 
 /** The corner whose wheel has moved out until the scrub radius is so large: the axis stays. */
-const spaced = (item: Item, scrubRadius: number): Corner =>
-  changed(cornerAtRoad({ scrubRadius: before(item) }), {
-    ...NO_CHANGE,
-    spacer: scrubRadius - before(item),
-  });
+const spaced = (from: number, scrubRadius: number): Corner =>
+  changed(cornerAtRoad({ scrubRadius: from }), { ...NO_CHANGE, spacer: scrubRadius - from });
 
 /** A spacer goes straight into the scrub radius. */
 export const spacerScrub: Kind<Item> = {
@@ -51,7 +48,7 @@ export const spacerScrub: Kind<Item> = {
       axis: 'none',
       measures: [{ of: 'contactOut', says: mm(item.contact_mm).figure }],
     }),
-    end: (item) => spaced(item, before(item) + spacer(item)),
+    end: (item) => spaced(before(item), before(item) + spacer(item)),
     before: (item) => cornerAtRoad({ scrubRadius: before(item) }),
     parts: {
       'scrub-before': {
@@ -62,8 +59,8 @@ export const spacerScrub: Kind<Item> = {
       'scrub-after': {
         of: 'scrubRadius',
         says: 'scrub radius',
-        to: spaced,
-        before: (item) => cornerAtRoad({ scrubRadius: before(item) }),
+        to: (_item, value, earlier) => spaced(step(earlier, 0), value),
+        before: (_item, earlier) => cornerAtRoad({ scrubRadius: step(earlier, 0) }),
       },
     },
   }),

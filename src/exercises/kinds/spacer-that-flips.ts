@@ -47,10 +47,10 @@ const flipped = keptStep((item: Item, earlier: Earlier): number =>
 );
 
 /** The corner on a spacer of so many metres. */
-const spaced = (item: Item, thickness: number): Corner =>
+const spaced = (item: Item, thickness: number, spindleOffset = spindle(item)): Corner =>
   changed(
     cornerAtCentre({
-      spindleOffset: spindle(item),
+      spindleOffset,
       inclination: inclination(item),
       loadedRadius: radius(item),
     }),
@@ -119,7 +119,7 @@ export const spacerThatFlips: Kind<Item> = {
         );
       case 'flip':
         return seenBeside({ of: 'scrubRadius', says: 'nought', view: 'front' }, road, (value) =>
-          spaced(item, value),
+          spaced(item, value, step(road.earlier, 0) + lean(item)),
         );
       default:
         return wrongTurn(braked(item), 'both', road, {
@@ -128,6 +128,7 @@ export const spacerThatFlips: Kind<Item> = {
         });
     }
   },
+  drawnTrue: ['moment'],
   parts: [
     {
       id: 'scrub',

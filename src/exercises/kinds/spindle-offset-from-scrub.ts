@@ -61,10 +61,10 @@ export const spindleOffsetFromScrub: Kind<Item> = {
       'spindle-offset': {
         of: 'spindleOffset',
         says: 'spindle offset',
-        to: (item, value) =>
+        to: (item, value, earlier) =>
           cornerAtCentre({
             spindleOffset: value,
-            inclination: inclination(item),
+            inclination: Math.atan(step(earlier, 0) / radius(item)),
             loadedRadius: radius(item),
           }),
       },

@@ -38,10 +38,7 @@ const onNewTyre = (item: Item, earlier: Earlier): Geometry =>
 const onOldTyre = (item: Item, scrubRadius: number): Corner =>
   cornerAtRoad({ scrubRadius, inclination: inclination(item), loadedRadius: radius(item) });
 
-const taller = (item: Item): Change => ({
-  ...NO_CHANGE,
-  loadedRadius: newRadius(item) - radius(item),
-});
+const tallerBy = (item: Item): number => newRadius(item) - radius(item);
 
 /** A tyre of another radius moves the road along an axis that leans; another inset can make up for it. */
 export const tallerTyre: Kind<Item> = {
@@ -72,24 +69,24 @@ export const tallerTyre: Kind<Item> = {
       axis: 'low',
       measures: axisFromRoad(item),
     }),
-    end: (item) => changed(onOldTyre(item, scrub(item)), taller(item)),
+    end: (item) => changed(onOldTyre(item, scrub(item)), gain([tallerBy(item)])),
     before: (item) => onOldTyre(item, scrub(item)),
     parts: {
       scrub: {
         of: 'scrubRadius',
         says: 'scrub radius',
-        to: (item, value) =>
+        to: (item, value, earlier) =>
           changed(
-            onOldTyre(item, value + (newRadius(item) - radius(item)) * Math.tan(inclination(item))),
-            taller(item),
+            onOldTyre(item, value + step(earlier, 0) * Math.tan(inclination(item))),
+            gain(earlier),
           ),
         before: (item) => onOldTyre(item, scrub(item)),
       },
       inset: {
         of: 'wheelMove',
         says: 'inset',
-        to: (item, value) =>
-          changed(onOldTyre(item, scrub(item)), { ...taller(item), inset: value }),
+        to: (item, value, earlier) =>
+          changed(onOldTyre(item, scrub(item)), { ...gain(earlier), inset: value }),
         before: (item) => onOldTyre(item, scrub(item)),
       },
     },
@@ -101,7 +98,7 @@ export const tallerTyre: Kind<Item> = {
       unit: 'mm',
       decimals: 0,
       label: 'Change of the loaded radius',
-      value: (item) => newRadius(item) - radius(item),
+      value: tallerBy,
       sum: 'exact',
       hint: () => phrase`New less old. The road lies a loaded radius below the wheel centre.`,
       slips: [

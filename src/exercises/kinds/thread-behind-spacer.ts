@@ -60,11 +60,14 @@ export const threadBehindSpacer: Kind<Item> = {
       { of: 'spacer', says: mm(item.spacer_mm).figure },
     ],
   }),
-  wrong: (item, { part, value, answer }) => {
+  wrong: (item, { part, value, answer, earlier }) => {
     if (part === 'spare' || value <= 0 || Math.abs(value - answer) < 0.001 || value > 0.06)
       return undefined;
     return {
-      ...bolted(item, part === 'bare' ? 0 : item.spacer_mm),
+      ...(part === 'bare'
+        ? bolted(item, 0)
+        : // Of a bolt with so much bare thread.
+          bolted({ ...item, length_mm: 1000 * step(earlier, 0) + item.wheel_mm }, item.spacer_mm)),
       measures: [{ of: 'engaged', says: 'engaged' }],
       wrong_mm: 1000 * value,
     };

@@ -67,17 +67,20 @@ export const thrustThroughRows: Kind<Item> = {
       value,
     })),
   }),
-  wrong: (item, road) =>
-    wrongBar(
+  wrong: (item, road) => {
+    const ofRow = (row: RowName): number =>
+      row === away(item) ? (road.earlier[0] ?? road.answer) : induced(item, row);
+    return wrongBar(
       'Induced thrusts of both rows, the side force, and what is asked for',
       [
-        { says: 'outboard', value: induced(item, 'outboard') },
-        { says: 'inboard', value: induced(item, 'inboard') },
+        { says: 'outboard', value: ofRow('outboard') },
+        { says: 'inboard', value: ofRow('inboard') },
         { says: 'side force', value: item.side_N },
         { says: 'asked', value: road.answer },
       ],
       road,
-    ),
+    );
+  },
   parts: [
     {
       id: 'induced',

@@ -62,10 +62,13 @@ export const trailFromPivots: Kind<PivotsAlong> = {
       trail: {
         of: 'trail',
         says: 'trail',
-        to: (item, value) => ({
-          ...onPivots(item),
-          axis: cornerAtRoad({ trail: value, caster: Math.atan(slope(item)) }).axis,
-        }),
+        to: (item, value, earlier) => {
+          const slanted = step(earlier, 1) / si(item.lowerUp_mm, 'mm');
+          return {
+            ...onPivots(item, slanted),
+            axis: cornerAtRoad({ trail: value, caster: Math.atan(slanted) }).axis,
+          };
+        },
       },
     },
   }),

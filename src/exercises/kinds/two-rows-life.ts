@@ -106,11 +106,15 @@ export const twoRowsLife: Kind<Item> = {
       { says: `both ${rounded(pair(item), 'Mrev', 0).figure}`, value: pair(item) },
     ],
   }),
-  wrong: (item, road) =>
+  wrong: (_item, road) =>
     wrongBar(
       'Rating lives',
       road.part === 'both'
-        ? [...lives(item, false), { says: 'both', value: road.answer }]
+        ? [
+            { says: 'outboard', value: step(road.earlier, 0) },
+            { says: 'inboard', value: step(road.earlier, 1) },
+            { says: 'both', value: road.answer },
+          ]
         : [{ says: road.part, value: road.answer }],
       road,
     ),

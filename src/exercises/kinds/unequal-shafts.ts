@@ -104,6 +104,7 @@ export const unequalShafts: Kind<Item> = {
       road,
       turns(item),
     ),
+  drawnTrue: ['both'],
   parts: [
     ofJoint('left'),
     ofJoint('right'),

@@ -26,15 +26,19 @@ const innerEdge_mm = ({ middle_mm, width_mm }: Rim): number => middle_mm - width
 const innerMove = (item: Item): number =>
   edgesMoved(oldInset(item) - newInset(item), oldWidth(item), newWidth(item)).inner;
 
-const rims = (item: Item) =>
+const rims = (item: Item, inset_mm = item.newInset_mm) =>
   rimsAtStrut(
     {
       width_in: item.oldWidth_in,
       inset_mm: item.oldInset_mm,
       clearance_mm: item.clearance_mm,
     },
-    rimOf(item.newWidth_in, item.newInset_mm),
+    rimOf(item.newWidth_in, inset_mm),
   );
+
+/** The inset with which the inner edge moves so far, in millimetres. */
+const insetFor_mm = (item: Item, inner: number): number =>
+  item.newInset_mm - 1000 * (inner - innerMove(item));
 
 /** A wider rim takes half of its gain on each side of its middle, and the inset says where the middle goes. */
 export const widerRim: Kind<Item> = {
@@ -82,12 +86,18 @@ export const widerRim: Kind<Item> = {
         );
       case 'inner-edge':
         return wrongPlace(
-          { ...rims(item).after, measures: [{ of: 'innerMove', says: 'inner edge' }] },
+          {
+            ...rims(item, insetFor_mm(item, road.answer)).after,
+            measures: [{ of: 'innerMove', says: 'inner edge' }],
+          },
           { road, at_mm: (value) => 1000 * value + inner_mm, from_mm: inner_mm },
         );
       default:
         return wrongPlace(
-          { ...rims(item).after, measures: [{ of: 'clearance', says: 'clearance' }] },
+          {
+            ...rims(item, insetFor_mm(item, road.answer - clearance(item))).after,
+            measures: [{ of: 'clearance', says: 'clearance' }],
+          },
           {
             road,
             at_mm: (value) => 1000 * value + rims(item).after.strut_mm,

@@ -77,6 +77,7 @@ export const yawAndSteering: Kind<Item> = {
       );
     },
   }),
+  drawnTrue: ['steering'],
   parts: [
     {
       id: 'yaw',

@@ -87,13 +87,36 @@ export function bearingPictures<Item>(
     wrong: (item, road) => {
       const part = parts[road.part];
       if (!part) return undefined;
-      const at = part.on?.(item) ?? end(item);
+      const at = standing(part, item, road, part.on?.(item) ?? end(item));
+      if (Math.abs(at.offset_mm) > FARTHEST_mm) return undefined;
       const taken = part.taken?.[road.slip];
       if (taken) return { ...right(part, at, toRoad), wrong: { measures: [yours(taken)] } };
       const wrong = wrongOf(part, item, road, at);
       return wrong && { ...right(part, at, toRoad), wrong };
     },
   };
+}
+
+/** The bearing with its load line where the right road has it, or where this row carries what the right road says. */
+function standing<Item>(
+  part: BearingPart<Item>,
+  item: Item,
+  { answer }: Road,
+  at: OnBearing,
+): OnBearing {
+  switch (part.seen) {
+    case 'line':
+      return { ...at, offset_mm: part.to(item, answer) };
+    case 'row': {
+      // What one row gains, the other one loses, by moments about it.
+      const outward = part.row === 'outboard' ? 1 : -1;
+      const more = (answer - rowLoads(at)[part.row]) / at.load_N;
+      return { ...at, offset_mm: at.offset_mm + outward * more * at.spread_mm };
+    }
+    case 'distance':
+    case 'side':
+      return at;
+  }
 }
 
 const yours = (of: BearingMeasure) => ({ of, says: 'yours' });

@@ -1,7 +1,7 @@
 import { changed, NO_CHANGE } from '#core/change.ts';
 import type { Corner } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
-import type { Kind, Road } from '../kind.ts';
+import type { Earlier, Kind, Road } from '../kind.ts';
 import { cornerAtRoad } from '../paper/corner.ts';
 import { rounded } from '../phrase.ts';
 import type { CornerMeasure, CornerPicture, MarkedMeasure } from './picture.ts';
@@ -14,10 +14,10 @@ export interface SeenPart<Item> {
   readonly of: CornerMeasure;
   /** What it is called in the drawing. */
   readonly says: string;
-  /** The corner with another value in its place; of the right one it is the corner itself. */
-  readonly to: (item: Item, value: number) => Corner;
+  /** The corner with another value in its place, as those before it have it; of the right ones it is the corner itself. */
+  readonly to: (item: Item, value: number, earlier: Earlier) => Corner;
   /** The state before, where this part is about what has changed. */
-  readonly before?: (item: Item) => Corner;
+  readonly before?: (item: Item, earlier: Earlier) => Corner;
   /** Roads that are told better by what was taken than by where it ends. */
   readonly taken?: Readonly<Record<string, CornerMeasure>>;
 }
@@ -46,7 +46,8 @@ function canBeSeen(of: CornerMeasure, { value, answer }: Road, close?: 'road'): 
   const isAngle = ANGLES.includes(of);
   const most = isAngle ? MOST.angle : MOST[close ?? 'whole'];
   return (
-    Math.abs(value - answer) > (isAngle ? LEAST.angle : LEAST.length) && Math.abs(value) < most
+    Math.abs(value - answer) > (isAngle ? LEAST.angle : LEAST.length) &&
+    Math.max(Math.abs(value), Math.abs(answer)) < most
   );
 }
 
@@ -81,18 +82,19 @@ export function cornerPictures<Item>(
     wrong: (item, road) => {
       const part = parts[road.part];
       if (!part) return undefined;
-      const { of, says, to } = part;
+      const { of, says } = part;
+      const to = (value: number): Corner => part.to(item, value, road.earlier);
       const taken = part.taken?.[road.slip];
       if (!taken && !canBeSeen(of, road, close)) return undefined;
-      const was = part.before?.(item);
+      const was = part.before?.(item, road.earlier);
       const measures: readonly MarkedMeasure[] = [{ of, says }];
       return {
-        ...{ ...base, corner: to(item, road.answer) },
+        ...{ ...base, corner: to(road.answer) },
         ...(was && { before: was }),
         measures,
         wrong: taken
           ? { measures: [{ of: taken, says: 'yours' }] }
-          : { corner: to(item, road.value), measures: [{ of, says: 'yours' }] },
+          : { corner: to(road.value), measures: [{ of, says: 'yours' }] },
       };
     },
   };

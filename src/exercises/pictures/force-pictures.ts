@@ -1,7 +1,7 @@
 import type { Corner, Side } from '#core/corner.ts';
 import { measure } from '#core/geometry.ts';
 import { mirroredCorner } from '#core/mirror.ts';
-import type { Kind, Road } from '../kind.ts';
+import type { Earlier, Kind, Road } from '../kind.ts';
 import { withNumber, type OnCorner } from './corner-pictures.ts';
 import type { CornerMeasure, CornerPicture, ForceAt, Picture, Sense } from './picture.ts';
 
@@ -17,6 +17,8 @@ export interface SeenForce {
 interface ForcePart<Item> {
   readonly seen: 'lever' | 'moment';
   readonly force: (item: Item) => SeenForce;
+  /** The corner as the parts before have it, as if it were a left one; the one of the question unless said. */
+  readonly on?: (item: Item, earlier: Earlier) => Corner;
   /** Roads on which another length was taken for the lever. */
   readonly taken?: Readonly<Record<string, CornerMeasure>>;
 }
@@ -59,18 +61,19 @@ export function forcePictures<Item>(
   about: About<Item>,
 ): Required<Pick<Kind<Item>, 'picture' | 'solved' | 'wrong'>> {
   const { side, left, given, forces, parts, other } = about;
-  const corner = (item: Item): Corner =>
-    side(item) === 'left' ? left(item) : mirroredCorner(left(item));
-  const front = (item: Item): Pick<CornerPicture, 'scene' | 'view' | 'corner'> => ({
+  const onSide = (item: Item, ofLeft: Corner): Corner =>
+    side(item) === 'left' ? ofLeft : mirroredCorner(ofLeft);
+  const corner = (item: Item): Corner => onSide(item, left(item));
+  const front = (of: Corner): Pick<CornerPicture, 'scene' | 'view' | 'corner'> => ({
     ...{ scene: 'corner', view: 'front' },
-    corner: corner(item),
+    corner: of,
   });
   return {
-    picture: (item) => ({ ...front(item), ...given(item) }),
+    picture: (item) => ({ ...front(corner(item)), ...given(item) }),
     solved: (item) => {
       const counted = forces(item);
       return {
-        ...front(item),
+        ...front(corner(item)),
         forces: counted.map(onCorner),
         measures: [...new Set(counted.map(({ at }) => leverAt(at)))].map((of) => ({
           of,
@@ -82,10 +85,11 @@ export function forcePictures<Item>(
       const part = parts[road.part];
       if (!part) return other?.(item, road);
       const force = part.force(item);
-      if (part.seen === 'moment' && turnsOver(road)) return fromAbove(corner(item), force, road);
-      if (road.slip === 'both-wheels') return bothWheels(side(item), corner(item), force);
+      const seenOn = part.on ? onSide(item, part.on(item, road.earlier)) : corner(item);
+      if (part.seen === 'moment' && turnsOver(road)) return fromAbove(seenOn, force, road);
+      if (road.slip === 'both-wheels') return bothWheels(side(item), seenOn, force);
       const right: CornerPicture = {
-        ...front(item),
+        ...front(seenOn),
         forces: [onCorner(force)],
         measures: [{ of: leverAt(force.at), says: 'lever' }],
       };
@@ -102,7 +106,11 @@ export function forcePictures<Item>(
       if (taken) return { ...right, wrong: { measures: [{ of: taken, says: 'yours' }] } };
       const per = part.seen === 'moment' ? Math.abs(force.force) : 1;
       const [length, answer] = [Math.abs(road.value / per), Math.abs(road.answer / per)];
-      if (length > LONGEST || Math.abs(length - answer) < LEAST || road.value * road.answer < 0)
+      if (
+        Math.max(length, answer) > LONGEST ||
+        Math.abs(length - answer) < LEAST ||
+        road.value * road.answer < 0
+      )
         return undefined;
       return { ...right, wrong: { lever: { at: force.at, length } } };
     },
