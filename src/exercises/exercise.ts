@@ -61,6 +61,9 @@ export interface Exercise {
 /** More draws than this and the kind is faulty. */
 export const MOST_DRAWS = 50;
 
+/** With own values so many times the true ones no car could be drawn. */
+const FARTHEST = 5;
+
 const pictureOf =
   <Item>(picture: (item: Item) => Picture, item: Item) =>
   (): Picture =>
@@ -155,7 +158,7 @@ function definitionOf<Item>(part: Part<Item>, form: DrawnForm | undefined): Defi
 
 /** A wrong road drawn from the learner's own earlier values, or from the true ones. */
 function roadPicture<Item>(
-  { wrong, drawnTrue }: Kind<Item>,
+  { parts, wrong, drawnTrue }: Kind<Item>,
   item: Item,
   about: {
     readonly part: Part<Item>;
@@ -167,6 +170,10 @@ function roadPicture<Item>(
 ): Picture | undefined {
   const { part, slip, road, own } = about;
   if (!own) return wrong?.(item, road);
+  const isWild = own.some(
+    (one, i) => !parts[i]?.form && Math.abs(one) > FARTHEST * Math.abs(road.earlier[i] ?? NaN),
+  );
+  if (isWild) return undefined;
   const [value, answer] = [slip.value(item, own), part.value(item, own)];
   if (!drawnTrue?.includes(part.id)) return wrong?.(item, { ...road, value, answer, earlier: own });
   // Turned round on the way, it would show the learner the opposite of what they entered.

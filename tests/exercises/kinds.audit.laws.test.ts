@@ -6,6 +6,7 @@ import { simulate, simulationFaults } from '#exercises/audit/simulate.ts';
 import type { Exercise } from '#exercises/exercise.ts';
 import { plain } from '#exercises/phrase.ts';
 import { KIND_IDS } from '#exercises/registry.ts';
+import { respond } from '#exercises/respond.ts';
 import { exercisesOf, registered, written } from './every-kind.ts';
 import { TEXTBOOK } from './textbook.ts';
 import { TEXTBOOK_CHECKS } from './textbook-checks.ts';
@@ -16,6 +17,8 @@ vi.setConfig({ testTimeout: 600_000 });
 const SEEDS = Number(process.env['EXERCISE_SEEDS'] ?? 300);
 /** Enough to count six hundred different answers. */
 const FOR_FIGURES = 5000;
+/** What somebody’s value may be in true ones. */
+const WILD = [-1e12, -1e4, -50, -20, -3, 0, 1e-6, 20, 50, 1e4, 1e12];
 
 test('every kind in the folder is registered under its own id', () => {
   expect(written.map(({ id }) => id).toSorted()).toEqual(KIND_IDS.toSorted());
@@ -44,6 +47,26 @@ describe.each(registered)('$id', (kind) => {
 
   test('finds a sound item soon, has 600 answers that can be told apart and no rare signature', () => {
     expect(figureFaults(figuresOf(exercisesOf(kind, FOR_FIGURES)))).toEqual([]);
+  });
+
+  test('has a word for any number, however wild, wherever it is entered', () => {
+    for (const exercise of exercises.slice(0, 10)) {
+      const { parts } = exercise;
+      for (const [wild, { definition, answer }] of parts.entries()) {
+        // A setting is kept on its scale by whoever reads it.
+        if (definition.form) continue;
+        for (const factor of WILD) {
+          const entries = parts.map((part, i) =>
+            i === wild ? factor * answer : 1.3 * part.answer,
+          );
+          for (const index of parts.keys()) {
+            const { words, road } = respond(exercise, entries, index);
+            expect(plain(words)).not.toMatch(/NaN|Infinity/);
+            expect(() => road?.()).not.toThrow();
+          }
+        }
+      }
+    }
   });
 
   test('gives the same exercise for the same seed', () => {

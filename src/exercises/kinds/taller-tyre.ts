@@ -100,6 +100,8 @@ export const tallerTyre: Kind<Item> = {
       label: 'Change of the loaded radius',
       value: tallerBy,
       sum: 'exact',
+      // Something of the radius has to be left.
+      possible: (value) => value > -0.25,
       hint: () => phrase`New less old. The road lies a loaded radius below the wheel centre.`,
       slips: [
         {

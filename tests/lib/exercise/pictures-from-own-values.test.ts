@@ -50,11 +50,11 @@ interface Taken {
 }
 
 /** All slips that a learner can take from own earlier values of which one is off, the others following from it. */
-function takenFromOwn(exercise: Exercise): readonly Taken[] {
+function takenFromOwn(exercise: Exercise, factors = FACTORS): readonly Taken[] {
   const { kind, parts } = exercise;
   return parts.flatMap((part, i) =>
     parts.slice(0, i).flatMap((off, j) =>
-      FACTORS.flatMap((factor) => {
+      factors.flatMap((factor) => {
         if (off.definition.form && off.definition.form.kind !== 'set') return [];
         const own = [...parts.slice(0, j).map(({ answer }) => answer), off.answer * factor];
         for (const between of parts.slice(j + 1, i)) own.push(between.follow(own));
@@ -217,6 +217,20 @@ describe('nothing is drawn', () => {
     const own = -1.5 * (exercise.parts[0]?.answer ?? NaN);
     expect(pictureOf(exercise, 1, 'turned-round', [own])).toBeUndefined();
     expect(pictureOf(exercise, 1, 'turned-round', [-own])?.picture).toBeDefined();
+  });
+
+  test('where an own value is so wild that no car has it', () => {
+    for (const kind of kinds) {
+      const exercise = kind.exercise('a');
+      const wildly = [-4.9, 0.001, 4.9].flatMap((factor) => takenFromOwn(exercise, [factor]));
+      for (const { place, road } of wildly)
+        if (road && road.picture.scene !== 'sheet')
+          expect(JSON.stringify(drawingOf(road.picture)), place).not.toMatch(/NaN|Infinity/);
+    }
+    const exercise = drawn('taller-tyre');
+    const [gain = NaN] = exercise.parts.map(({ answer }) => answer);
+    expect(pictureOf(exercise, 1, 'wrong-way', [3 * gain])).toBeDefined();
+    expect(pictureOf(exercise, 1, 'wrong-way', [6 * gain])).toBeUndefined();
   });
 
   test('where no right road leads on from the own value', () => {
