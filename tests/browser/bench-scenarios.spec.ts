@@ -2,6 +2,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { SHOWN } from '#core/display.ts';
 import { benchFragment } from '#core/judgement/bench-link.ts';
 import { JUDGED_IDS, judgedQuantity, type JudgedId } from '#core/judgement/judged-quantities.ts';
+import { onRight } from '../core/judgement/plane-bench.ts';
 import { planePair, planeTrials, type PlanePair } from '../core/judgement/plane-table.ts';
 import { seeded } from '../core/uncertainty/seeded.ts';
 import { GARAGE_FILES, garageBench } from '../garage-benches.ts';
@@ -46,7 +47,7 @@ for (const id of GARAGE_FILES.keys()) {
       await expect(page.getByText('by 10000 trials')).toBeVisible();
       const plane = planePair(id, i);
       const tried = planeTrials(id, i, TRIALS, seeded(77 + i));
-      const rows = (await shownRows(page)).filter(({ key }) => !key.endsWith(' right'));
+      const rows = await shownRows(page);
       expect(rows.length).toBeGreaterThan(24);
       const off = rows.flatMap((row) => [
         ...cellOff(row, 'before', row.before, plane, tried),
@@ -67,14 +68,15 @@ function cellOff(
 ): readonly object[] {
   const id = idOf(key);
   const { kind } = judgedQuantity(id);
-  const theirs = plane[when][id] ?? NaN;
+  const name = key.endsWith(' right') ? onRight(id) : id;
+  const theirs = plane[when][name] ?? NaN;
   // Half of the last digit that is shown.
   const digit = 0.5 * 10 ** -SHOWN.metric[kind].decimals;
   const near = (NEAR[kind]?.(Math.abs(theirs)) ?? NaN) + digit;
   const faults: object[] = [];
   if (!(Math.abs(cell.value - theirs) <= near))
     faults.push({ key, when, shown: cell.value, theirs });
-  const column = tried.map((one) => one[when][id] ?? NaN).sort((a, b) => a - b);
+  const column = tried.map((one) => one[when][name] ?? NaN).sort((a, b) => a - b);
   const ends = [0.025, 0.975].map((share) => column[Math.round(share * (TRIALS - 1))] ?? NaN);
   const width = (ends[1] ?? NaN) - (ends[0] ?? NaN);
   const tail = (id.endsWith('Life') ? 0.25 : 0.1) * width;

@@ -1,14 +1,13 @@
 import type { Sides } from '../axle.ts';
 import { inMetres } from '../document/edge-units.ts';
 import { RANGES } from '../document/ranges.ts';
-import { mirroredCorner } from '../mirror.ts';
 import { expanded, slopesOf, combinedOf } from '../uncertainty/linear.ts';
 import type { CarSetup } from './bench-setup.ts';
-import { cornerOfValues } from './corner-of-values.ts';
 import { insetLikeOld, lengthsForScrub, type Band, type LikeOld } from './find-backwards.ts';
 import type { WheelChange } from './fitted-car.ts';
 import { madeChange } from './made-change.ts';
-import { modelOf, slotsOf, valuesOf } from './model.ts';
+import { isAlike, modelOf, slotsOf, valuesOf } from './model.ts';
+import { standingCorners } from './standing-corners.ts';
 import type { Change } from '../change.ts';
 import type { Corner } from '../corner.ts';
 import { measure } from '../geometry.ts';
@@ -91,8 +90,7 @@ function standing(
   side: 'left' | 'right',
 ): Standing {
   const value = valuesOf(inputs.map((input) => input.value));
-  const left = cornerOfValues(car, value);
-  const corner = side === 'left' ? left : mirroredCorner(left);
+  const corner = standingCorners(car, value)[side];
   return {
     corner,
     made: madeChange(car, value, changes[side], corner.loadedRadius),
@@ -117,7 +115,7 @@ function scrubDoubt(
   changes: Sides<WheelChange>,
   side: 'left' | 'right',
 ): number {
-  const alike = changes.left === changes.right;
+  const alike = isAlike(car, changes);
   const at = slotsOf(alike).findIndex(
     ({ id, place }) => id === 'scrubRadius' && place === (alike ? 'left' : side),
   );

@@ -3,7 +3,7 @@ import type { InputId } from './inputs.ts';
 import type { Source } from './known-value.ts';
 
 export const BENCH_FORMAT = 'knucklebook bench';
-export const BENCH_VERSION = 1;
+export const BENCH_VERSION = 2;
 
 /** Up to so many changes side by side. */
 export const MOST_VARIANTS = 4;

@@ -88,8 +88,8 @@ export function benchReport(
 }
 
 /** Every input of a car that a result may hang on, in the order of `INPUT_IDS`. */
-const inputLines = ({ known }: Pick<BenchSetup, 'known'>): readonly InputLine[] =>
-  INPUT_IDS.map((id) => {
+const inputLines = ({ known, inputs }: BenchSetup): readonly InputLine[] =>
+  INPUT_IDS.slice(0, inputs.length).map((id) => {
     const { name, unit } = inputAbout(id);
     const { value, plusMinus, source } = known[id];
     return {
@@ -127,8 +127,8 @@ function variantReport(
     results: judgement.findings.map(resultLine),
     ...tellingOf(judgement),
     notJudged: notJudged(setup.car, changes),
-    leftOut: leftOut(changes),
-    toHaveChecked: toHaveChecked(changes),
+    leftOut: leftOut(setup.car, changes),
+    toHaveChecked: toHaveChecked(setup.car, changes),
   };
 }
 

@@ -5,10 +5,11 @@ import { parseTyre } from '../tyre/parse-tyre.ts';
 import { measured, type Measurement } from '../uncertainty/measurement.ts';
 import { baseParts } from './base-parts.ts';
 import type { BenchCarDocument, BenchDocument, WheelChangeDocument } from './bench-document.ts';
+import { isCross, standsApart } from './cross-inputs.ts';
 import { filledValues, type FilledValues } from './filled-values.ts';
 import { fittedCar } from './fit-car.ts';
 import type { FittedCar, WheelChange } from './fitted-car.ts';
-import { INPUT_IDS } from './inputs.ts';
+import { INPUT_IDS, type InputId } from './inputs.ts';
 import { standingFaults } from './standing-faults.ts';
 import { changesOf } from './set-up-variants.ts';
 
@@ -17,7 +18,7 @@ export interface CarSetup {
   readonly car: FittedCar;
   /** Every input with its ± and source, what is typical filled in. */
   readonly known: FilledValues;
-  /** The same as measurements, in the order of `INPUT_IDS`. */
+  /** The same as measurements, in the order of `INPUT_IDS`, as far as models ask for them. */
   readonly inputs: readonly Measurement[];
 }
 
@@ -61,11 +62,15 @@ function setUpCar(car: BenchCarDocument): Outcome<CarSetup> {
   const setup: CarSetup = {
     car: fittedCar(car, tyre.value, base),
     known,
-    inputs: INPUT_IDS.map((id) => measured(known[id].value, known[id].plusMinus)),
+    inputs: askedInputs(car).map((id) => measured(known[id].value, known[id].plusMinus)),
   };
   const faults = standingFaults(setup);
   return faults.length === 0 ? success(setup) : failure(...faults);
 }
+
+/** All inputs; what left and right differ by, the last of them, only where it is known. */
+const askedInputs = ({ values }: BenchCarDocument): readonly InputId[] =>
+  standsApart(values) ? INPUT_IDS : INPUT_IDS.filter((id) => !isCross(id));
 
 /** Faults of a part, with the part’s own place before them. */
 export const faultsAt = (path: string, faults: readonly Fault[]): readonly Fault[] =>

@@ -17,5 +17,6 @@ export const BENCH_WORDS: readonly string[] = [
     'kind', 'C_N', 'contactAngle_deg', 'share', 'vertical_N', 'inward_N', 'roller', 'hubUp_mm', 'halfRim_mm', 'track_mm',
     'rollingRatio', 'lowerIn_mm', 'lowerUp_mm', 'lowerAhead_mm', 'upperIn_mm', 'upperUp_mm', 'upperAhead_mm',
     'rodAhead_mm', 'wheelLoad_N', 'rowRating_N', 'tyreMake_percent', 'newInset_mm', 'camberSet_deg',
+    'crossCamber_deg', 'crossCaster_deg', 'crossInclination_deg',
   ],
 ];

@@ -5,15 +5,29 @@ import type { FittedCar, WheelChange } from './fitted-car.ts';
 /** What kind of work a change is. */
 export type Work = 'spacer' | 'wheel' | 'tyre' | 'camber' | 'sides';
 
+/** Whether left and right are alike as the car stands: what matters for one of the two is said of that one only. */
+type Standing = 'alike' | 'apart';
+
 /** A sentence, and what has to be done to a car for it to matter; always, where nothing is named. */
 interface Said {
   readonly text: string;
-  readonly for?: readonly Work[];
+  readonly for?: readonly (Work | Standing)[];
 }
 
 /** What the model leaves out. */
 const LEFT_OUT: readonly Said[] = [
-  { text: 'Both front wheels are taken as mirror images of each other as the car stands.' },
+  {
+    text: 'Both front wheels are taken as mirror images of each other as the car stands, since nothing is entered that they differ by.',
+    for: ['alike'],
+  },
+  {
+    text: 'As the car stands, the front wheels are taken as mirror images of each other but for what is entered that they differ by: toe, tape readings, load and bearing are those of the left one.',
+    for: ['apart'],
+  },
+  {
+    text: 'Which way camber and caster that differ draw a rolling car is left out: moments are those of brakes, driving and blows.',
+    for: ['apart'],
+  },
   {
     text: 'The tyre is a thin disc on a level road: how its print grows, leans and creeps under load is left out.',
   },
@@ -48,7 +62,7 @@ const LEFT_OUT: readonly Said[] = [
   },
   {
     text: 'What unequal wheels do in bends, in crosswind and on cambered roads is left out.',
-    for: ['sides'],
+    for: ['sides', 'apart'],
   },
 ];
 
@@ -103,6 +117,10 @@ const CHECKS: readonly Said[] = [
     text: 'Why left and right should differ at all: a car that is not the same on both sides pulls.',
     for: ['sides'],
   },
+  {
+    text: 'Why left and right differ as the car stands: something may be bent or have moved. What is bent is replaced, not set right by a change.',
+    for: ['apart'],
+  },
 ];
 
 /** Which kinds of work a change is. */
@@ -119,13 +137,17 @@ function worksOf({ left, right }: Sides<WheelChange>): ReadonlySet<Work> {
   return works;
 }
 
-/** What the model leaves out that matters for a change. */
-export const leftOut = (changes: Sides<WheelChange>): readonly string[] =>
-  saidFor(LEFT_OUT, worksOf(changes));
+/** What the model leaves out that matters for a car and a change. */
+export const leftOut = (
+  car: Pick<FittedCar, 'apart'>,
+  changes: Sides<WheelChange>,
+): readonly string[] => saidFor(LEFT_OUT, car, changes);
 
 /** What to have checked after a change. */
-export const toHaveChecked = (changes: Sides<WheelChange>): readonly string[] =>
-  saidFor(CHECKS, worksOf(changes));
+export const toHaveChecked = (
+  car: Pick<FittedCar, 'apart'>,
+  changes: Sides<WheelChange>,
+): readonly string[] => saidFor(CHECKS, car, changes);
 
 /** What about this car could not be judged, for want of something that its document does not say. */
 export function notJudged(
@@ -150,7 +172,13 @@ export function notJudged(
   return said;
 }
 
-const saidFor = (all: readonly Said[], works: ReadonlySet<Work>): readonly string[] =>
-  all
-    .filter((said) => said.for === undefined || said.for.some((work) => works.has(work)))
+function saidFor(
+  all: readonly Said[],
+  { apart }: Pick<FittedCar, 'apart'>,
+  changes: Sides<WheelChange>,
+): readonly string[] {
+  const matters = new Set<Work | Standing>([...worksOf(changes), apart ? 'apart' : 'alike']);
+  return all
+    .filter((said) => said.for === undefined || said.for.some((one) => matters.has(one)))
     .map(({ text }) => text);
+}

@@ -1,16 +1,15 @@
 import type { Sides } from '../axle.ts';
 import type { Anatomy } from '../car/anatomy.ts';
 import type { CornerModel } from '../car/car.ts';
-import { mirroredCorner } from '../mirror.ts';
 import { outerDiameter, rimDiameter } from '../tyre/dimensions.ts';
 import { sectionOnRim } from '../tyre/measuring-rim.ts';
 import { fromSI } from '../units/convert.ts';
 import type { BenchCarDocument, FixingDocument } from './bench-document.ts';
 import type { CarSetup } from './bench-setup.ts';
-import { cornerOfValues } from './corner-of-values.ts';
 import { fixingOf } from './fit-car.ts';
-import type { BenchCorner, Values } from './fitted-car.ts';
+import type { Values } from './fitted-car.ts';
 import { dutyUnder, hubOfValues } from './hub-of-values.ts';
+import { standingCorners } from './standing-corners.ts';
 
 /** Of the circle that a row’s balls run on; drawn only. Source: common practice, no source. */
 const PITCH_DIAMETER_mm = 56;
@@ -39,7 +38,7 @@ export function cornerModels(
   { suspension }: Pick<BenchCarDocument, 'suspension'>,
 ): Sides<CornerModel> {
   const value: Values = (id) => known[id].value;
-  const corner = cornerOfValues(car, value);
+  const { left, right } = standingCorners(car, value);
   const parts: Omit<CornerModel, 'corner'> = {
     anatomy: anatomyOf(car, value, suspension),
     gear: {
@@ -55,8 +54,8 @@ export function cornerModels(
     fixing: car.fixing ? { ...car.fixing, reach: value('reach_mm') } : fixingOf(USUAL_FIXING),
   };
   return {
-    left: { corner, ...parts },
-    right: { corner: mirroredCorner(corner) as BenchCorner, ...parts },
+    left: { corner: left, ...parts },
+    right: { corner: right, ...parts },
   };
 }
 

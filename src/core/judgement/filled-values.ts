@@ -6,6 +6,7 @@ import type { Tyre } from '../tyre/tyre.ts';
 import { toSI } from '../units/convert.ts';
 import type { BaseParts } from './base-parts.ts';
 import type { BenchCarDocument } from './bench-document.ts';
+import { isCross } from './cross-inputs.ts';
 import { INPUT_IDS, INPUTS, inputAbout, type InputGroup, type InputId } from './inputs.ts';
 import type { KnownValue, Source } from './known-value.ts';
 import { TYPICAL_INSET_mm, TYPICAL_TRACK_mm } from './typical-car.ts';
@@ -20,7 +21,7 @@ const TWO_FLANGES = toSI(25, 'mm');
 /**
  * Every input of a car: what its document knows; else what its corner has, as given where the car began as a document
  * and as typical where it began in the garage; else what is typical. So nothing is ever missing, and what is not known has a
- * wide ±.
+ * wide ±; but left and right are alike unless somebody says what they differ by.
  */
 export function filledValues(car: BenchCarDocument, tyre: Tyre, base: BaseParts): FilledValues {
   const typed = (id: InputId): number | undefined => {
@@ -36,6 +37,7 @@ export function filledValues(car: BenchCarDocument, tyre: Tyre, base: BaseParts)
       return { value: toSI(own.value, unit), plusMinus: toSI(plusMinus, unit), source };
     }
     const source = sourceOf(id, car, base);
+    if (isCross(id)) return { value: 0, plusMinus: 0, source };
     return { value: values[id], plusMinus: toSI(usualPlusMinus(id, source), unit), source };
   };
   return Object.fromEntries(INPUT_IDS.map((id) => [id, known(id)])) as FilledValues;
@@ -110,6 +112,9 @@ function baseValues(
     tyreMake_percent: 0,
     newInset_mm: 0,
     camberSet_deg: 0,
+    crossCamber_deg: 0,
+    crossCaster_deg: 0,
+    crossInclination_deg: 0,
   };
 }
 

@@ -4,6 +4,7 @@ import type { Tyre } from '../tyre/tyre.ts';
 import { minus, vector } from '../vector.ts';
 import type { BaseParts } from './base-parts.ts';
 import type { BenchCarDocument, FixingDocument } from './bench-document.ts';
+import { standsApart } from './cross-inputs.ts';
 import { straightLoad } from './filled-values.ts';
 import type { FittedCar } from './fitted-car.ts';
 
@@ -14,6 +15,7 @@ export function fittedCar(car: BenchCarDocument, tyre: Tyre, base: BaseParts): F
   return {
     axisFrom: car.axisFrom,
     driven: car.drive !== 'rear',
+    apart: standsApart(car.values),
     tyre,
     rod: { outer: vector(0, outer.y, outer.z), inner: minus(tieRod.inner, tieRod.outer) },
     hub,

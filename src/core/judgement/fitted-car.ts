@@ -10,6 +10,8 @@ import type { InputId } from './inputs.ts';
 export interface FittedCar {
   readonly axisFrom: BenchCarDocument['axisFrom'];
   readonly driven: boolean;
+  /** Whether left and right differ as the car stands: otherwise no model asks what they differ by. */
+  readonly apart: boolean;
   readonly tyre: Tyre;
   /** The tie rod’s outer end from the lower pivot, its x left to an input, and its inner end from the outer one. */
   readonly rod: { readonly outer: Vector; readonly inner: Vector };

@@ -1,5 +1,6 @@
 import { READINGS } from '../own-car/readings.ts';
 import type { UnitName } from '../units/units.ts';
+import { CROSS_INPUTS } from './cross-inputs.ts';
 
 /** Where in the guided path an input is asked for. */
 export type InputGroup = 'wheel' | 'alignment' | 'axis' | 'steering' | 'load' | 'hub' | 'change';
@@ -21,7 +22,7 @@ export interface InputAbout {
 
 /**
  * Every number of the car that a judgement rests on, in the order in which models take them. Both front wheels
- * share them: left and right are taken as mirror images. Lengths across run inboard from the rim line (a
+ * share them, as mirror images, but for the last few, which say what they differ by. Lengths across run inboard from the rim line (a
  * straightedge under the outer edge of the rim), heights from the floor, lengths along forward from the wheel centre.
  */
 export const INPUTS = {
@@ -229,6 +230,7 @@ export const INPUTS = {
     least: -2,
     most: 2,
   },
+  ...CROSS_INPUTS,
 } as const satisfies Record<string, InputAbout>;
 
 export type InputId = keyof typeof INPUTS;

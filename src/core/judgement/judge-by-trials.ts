@@ -30,7 +30,7 @@ export function judgeByTrials(
   const { done } = run.after;
   const bySlope = judge(setup, changes);
   if (done < FEWEST_TRIALS) return bySlope;
-  const slots = slotsOf(isAlike(changes));
+  const slots = slotsOf(isAlike(setup.car, changes));
   const columnsOf = ({ id, place }: Pick<Finding, 'id' | 'place'>): readonly Float64Array[] => {
     const at = slots.findIndex((slot) => slot.id === id && slot.place === place);
     return [run.before, run.after].map(

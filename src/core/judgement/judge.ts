@@ -20,7 +20,7 @@ const CLEAR_OF_NOUGHT = 2;
  * for another, its interval is too narrow, and trials (judge-by-trials.ts) have it right.
  *
  * Results that this car cannot have, or that something unknown would be needed for, are left out. Where both wheels are
- * changed alike, the left one stands for both.
+ * alike, the left one stands for both.
  *
  * Source: JCGM 100:2008, 5.1 and 6.2.
  */

@@ -1,7 +1,6 @@
 import { changed } from '../change.ts';
 import type { Sides } from '../axle.ts';
 import { measure } from '../geometry.ts';
-import { mirroredCorner } from '../mirror.ts';
 import { axleResults, type AxleId } from './axle-results.ts';
 import { cornerOfValues } from './corner-of-values.ts';
 import {
@@ -14,6 +13,7 @@ import {
 import { INPUT_IDS, type InputId } from './inputs.ts';
 import { JUDGED, JUDGED_IDS, type JudgedId, type ResultPlace } from './judged-quantities.ts';
 import { madeChange } from './made-change.ts';
+import { mirroredBench, standingCorners } from './standing-corners.ts';
 import {
   wheelResults,
   type JudgedWheel,
@@ -36,7 +36,7 @@ const at = (place: ResultPlace, ids: readonly JudgedId[]): readonly Slot[] =>
 const ALIKE = [...at('left', WHEEL_IDS), ...at('axle', AXLE_IDS)];
 const APART = [...at('left', WHEEL_IDS), ...at('right', WHEEL_IDS), ...at('axle', AXLE_IDS)];
 
-/** What a model gives: where both wheels are changed alike, the left one stands for both. */
+/** What a model gives: where both wheels are alike, the left one stands for both. */
 export const slotsOf = (alike: boolean): readonly Slot[] => (alike ? ALIKE : APART);
 
 const PLACE_OF: Readonly<Record<string, number>> = Object.fromEntries(
@@ -49,8 +49,11 @@ export const valuesOf =
   (id: InputId) =>
     inputs[PLACE_OF[id] ?? NaN] ?? NaN;
 
-/** Whether both wheels are changed alike. */
-export const isAlike = ({ left, right }: Sides<WheelChange>): boolean => left === right;
+/** Whether both wheels are alike after a change: as the car stands, and in what is done to them. */
+export const isAlike = (
+  { apart }: Pick<FittedCar, 'apart'>,
+  { left, right }: Sides<WheelChange>,
+): boolean => !apart && left === right;
 
 /** Nothing done on either side. */
 export const NOTHING_DONE: Sides<WheelChange> = { left: AS_IT_STANDS, right: AS_IT_STANDS };
@@ -59,7 +62,7 @@ export const NOTHING_DONE: Sides<WheelChange> = { left: AS_IT_STANDS, right: AS_
  * A model from the values of the inputs, in the order of `INPUT_IDS` and in SI, to every result of a car with a change
  * made, in the order of `slotsOf(alike)`: the core’s own geometry, statics and bearing lives, nothing of its own.
  *
- * @param alike whether to leave out the right wheel as the left one’s mirror image; then the changes are the same
+ * @param alike whether to leave out the right wheel as the left one’s mirror image: as `isAlike` says
  * @returns a model whose results are NaN where a car has not what they are about, or where the numbers make no car
  */
 export const modelOf =
@@ -67,11 +70,7 @@ export const modelOf =
   (inputs: ArrayLike<number>): readonly number[] => {
     const value = valuesOf(inputs);
     if (!(value('hubUp_mm') > 0)) return slotsOf(alike).map(() => NaN);
-    const standing = cornerOfValues(car, value);
-    const left = wheelAfter(car, value, standing, changes.left);
-    const right = alike
-      ? { ...left, ...mirroredWheel(left) }
-      : wheelAfter(car, value, mirroredBench(standing), changes.right);
+    const { left, right } = alike ? alikeWheels(car, value, changes) : wheels(car, value, changes);
     const ofLeft = wheelResults(car, value, left);
     const ofAxle = axleResults(value, { left, right });
     const axle = AXLE_IDS.map((id) => ofAxle[id]);
@@ -80,6 +79,23 @@ export const modelOf =
   };
 
 const listed = (results: WheelResults): readonly number[] => WHEEL_IDS.map((id) => results[id]);
+
+function wheels(car: FittedCar, value: Values, changes: Sides<WheelChange>): Sides<JudgedWheel> {
+  const standing = standingCorners(car, value);
+  return {
+    left: wheelAfter(car, value, standing.left, changes.left),
+    right: wheelAfter(car, value, standing.right, changes.right),
+  };
+}
+
+function alikeWheels(
+  car: FittedCar,
+  value: Values,
+  changes: Sides<WheelChange>,
+): Sides<JudgedWheel> {
+  const left = wheelAfter(car, value, cornerOfValues(car, value), changes.left);
+  return { left, right: { ...left, ...mirroredWheel(left) } };
+}
 
 function wheelAfter(
   car: FittedCar,
@@ -96,6 +112,3 @@ function mirroredWheel({ corner }: JudgedWheel): Pick<JudgedWheel, 'corner' | 'g
   const mirror = mirroredBench(corner);
   return { corner: mirror, geometry: measure(mirror) };
 }
-
-/** A mirror image has what its original has. */
-const mirroredBench = (corner: BenchCorner): BenchCorner => mirroredCorner(corner) as BenchCorner;

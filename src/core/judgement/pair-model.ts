@@ -12,7 +12,7 @@ export interface PairModel {
 
 /** The two models that a change is judged by. */
 export function pairModel(car: FittedCar, changes: Sides<WheelChange>): PairModel {
-  const alike = isAlike(changes);
+  const alike = isAlike(car, changes);
   return {
     slots: slotsOf(alike),
     before: modelOf(car, NOTHING_DONE, alike),

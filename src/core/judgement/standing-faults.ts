@@ -2,9 +2,10 @@ import type { Sides } from '../axle.ts';
 import { rodLever } from '../tie-rod.ts';
 import type { Fault } from '../fault.ts';
 import type { CarSetup } from './bench-setup.ts';
-import { cornerOfValues } from './corner-of-values.ts';
-import type { WheelChange } from './fitted-car.ts';
-import { modelOf, NOTHING_DONE, slotsOf, valuesOf } from './model.ts';
+import { CROSS_IDS } from './cross-inputs.ts';
+import type { BenchCorner, WheelChange } from './fitted-car.ts';
+import { isAlike, modelOf, NOTHING_DONE, slotsOf, valuesOf } from './model.ts';
+import { standingCorners } from './standing-corners.ts';
 
 /** The steepest that an axis may lean in all, in radians: what corner documents allow too. */
 const STEEPEST_LEAN = (68 * Math.PI) / 180;
@@ -15,8 +16,6 @@ export function standingFaults(
   setup: CarSetup,
   change: Sides<WheelChange> = NOTHING_DONE,
 ): readonly Fault[] {
-  const best = setup.inputs.map(({ value }) => value);
-  const value = valuesOf(best);
   const { lowerUp_mm, upperUp_mm } = setup.known;
   if (setup.car.axisFrom === 'pivots' && !(upperUp_mm.value > lowerUp_mm.value))
     return [
@@ -26,8 +25,9 @@ export function standingFaults(
         allowed: 'a height above that of the lower pivot',
       },
     ];
-  const { axis, tieRod } = cornerOfValues(setup.car, value);
-  if (Math.acos(Math.min(1, axis.direction.z)) > STEEPEST_LEAN)
+  const best = setup.inputs.map(({ value }) => value);
+  const { left, right } = standingCorners(setup.car, valuesOf(best));
+  if (liesDown(left))
     return [
       {
         path: 'car.values',
@@ -35,7 +35,7 @@ export function standingFaults(
         allowed: 'pivots whose axis is within 68 degrees of the vertical',
       },
     ];
-  if (Math.abs(rodLever(axis, tieRod)) < LEAST_LEVER)
+  if (hasNoLever(left))
     return [
       {
         path: 'car.values.rodAhead_mm',
@@ -43,7 +43,26 @@ export function standingFaults(
         allowed: 'a tie rod that passes the axis by a millimetre or more',
       },
     ];
-  return resultFaults(setup, change, best);
+  const apart = setup.car.apart ? rightFaults(setup, right) : [];
+  return apart.length > 0 ? apart : resultFaults(setup, change, best);
+}
+
+const liesDown = ({ axis }: BenchCorner): boolean =>
+  Math.acos(Math.min(1, axis.direction.z)) > STEEPEST_LEAN;
+
+const hasNoLever = ({ axis, tieRod }: BenchCorner): boolean =>
+  Math.abs(rodLever(axis, tieRod)) < LEAST_LEVER;
+
+/** What the differences make of a right wheel, where the left one can stand and steer: named at the largest of them. */
+function rightFaults({ known }: CarSetup, right: BenchCorner): readonly Fault[] {
+  const [largest] = CROSS_IDS.toSorted(
+    (a, b) => Math.abs(known[b].value) - Math.abs(known[a].value),
+  );
+  const at = { path: `car.values.${largest ?? ''}`, allowed: 'a smaller difference' };
+  if (liesDown(right)) return [{ ...at, wrong: 'lays the right wheel’s steering axis down' }];
+  if (hasNoLever(right))
+    return [{ ...at, wrong: 'leaves the right wheel’s tie rod no lever about its steering axis' }];
+  return [];
 }
 
 /** A scrub radius that is no number, or a radius that is none, comes of a change that takes the wheel away. */
@@ -52,9 +71,10 @@ function resultFaults(
   change: Sides<WheelChange>,
   best: readonly number[],
 ): readonly Fault[] {
-  const results = modelOf(car, change, change.left === change.right)(best);
-  const scrub = results[slotsOf(true).findIndex(({ id }) => id === 'scrubRadius')];
-  if (scrub !== undefined && Number.isFinite(scrub)) return [];
+  const alike = isAlike(car, change);
+  const results = modelOf(car, change, alike)(best);
+  if (slotsOf(alike).every(({ id }, i) => id !== 'scrubRadius' || Number.isFinite(results[i])))
+    return [];
   return [
     {
       path: '',

@@ -31,7 +31,7 @@ export interface TrialRun {
  * Begins the trials of a change.
  *
  * @param earlier a run of the same car and luck with another change, whose results before are used again; both
- * have to change both wheels alike, or neither
+ * have to leave both wheels alike, or neither
  */
 export function startTrials(
   { inputs }: CarSetup,

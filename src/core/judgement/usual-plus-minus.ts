@@ -51,6 +51,10 @@ const USUAL: Readonly<Record<InputId, Usual>> = {
   tyreMake_percent: { measured: 0.2, sheet: 0.5, typical: 1 },
   newInset_mm: { measured: 0.5, sheet: 1, typical: 1 },
   camberSet_deg: { measured: 0.1, sheet: 0.1, typical: 0.15 },
+  // What both readings of one tool share goes out of their difference; what is left is about what one of them has.
+  crossCamber_deg: { measured: deg(USUAL_DOUBT.camber), sheet: 0.1, typical: 0.5 },
+  crossCaster_deg: { measured: 0.75, sheet: 0.3, typical: 0.5 },
+  crossInclination_deg: { measured: 0.75, sheet: 0.3, typical: 0.5 },
 };
 
 /** By eye one is some three times as far off as with a tool. Source: common practice, no source. */

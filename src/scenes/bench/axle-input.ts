@@ -1,6 +1,5 @@
 import type { CornerModel } from '#core/car/car.ts';
 import { contactCentre, type Side } from '#core/corner.ts';
-import { mirroredCorner } from '#core/mirror.ts';
 import { path, type Sketch } from '../corner/sketch.ts';
 import { standing } from '../corner/standing.ts';
 import { carrierSection, links } from '../corner/suspension-marks.ts';
@@ -12,6 +11,8 @@ import { across, label, type InputDrawing, type InputLook, seated } from './inpu
 
 export type AxleInput = 'track_mm' | 'wheelLoad_N';
 
+export const FROM_THE_FRONT = 'Both front wheels from the front.';
+
 /** Room beside the tyres, in millimetres. */
 const BESIDE = 130;
 
@@ -19,12 +20,14 @@ const BESIDE = 130;
 const PLATE = { thick: 8, past: 12 } as const;
 
 /** Both front wheels from the front: the track on the floor, or a scale under each of them. */
-export function axleInput(id: AxleInput, { model, text }: InputLook): InputDrawing {
-  const { corner, anatomy } = model;
+export function axleInput(id: AxleInput, look: InputLook): InputDrawing {
+  const { text } = look;
+  const { corner, anatomy } = look.model;
   const contact = contactCentre(corner);
   const half = Math.abs(1000 * contact.y);
   const floor = 1000 * contact.z;
-  const height = 1.5 * (half + anatomy.tyreWidth / 2 + BESIDE);
+  const wheels = frontWheels(look);
+  const height = 1.5 * wheels.across;
   const unit = height / 300;
   const [right, left] = [-half, half];
   const measured: Mark[] =
@@ -54,7 +57,7 @@ export function axleInput(id: AxleInput, { model, text }: InputLook): InputDrawi
           label('board', point(right, floor - 20 * unit), 'board as high as the scale'),
         ];
   return {
-    seen: 'Both front wheels from the front.',
+    seen: FROM_THE_FRONT,
     window: { centre: point(0, floor + 0.2 * height), height },
     marks: [
       {
@@ -63,10 +66,18 @@ export function axleInput(id: AxleInput, { model, text }: InputLook): InputDrawi
         role: 'ground',
         up: id === 'track_mm' ? floor : floor - PLATE.thick * unit,
       },
-      ...wheelOn(model),
-      ...wheelOn({ ...model, corner: mirroredCorner(corner) as CornerModel['corner'] }),
+      ...wheels.marks,
       ...measured,
     ],
+  };
+}
+
+/** Both front wheels from the front, and how far across half of them reaches with room beside it. */
+export function frontWheels({ model, other }: InputLook): { across: number; marks: Mark[] } {
+  const half = Math.abs(1000 * contactCentre(model.corner).y);
+  return {
+    across: half + model.anatomy.tyreWidth / 2 + BESIDE,
+    marks: [...wheelOn(model), ...wheelOn(other)],
   };
 }
 

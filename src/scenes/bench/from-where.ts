@@ -72,6 +72,12 @@ export const FROM_WHERE: Readonly<Record<PicturedInput, string>> = {
   newInset_mm:
     'from a straightedge over the inner flange down to the hub face, less half of the width over both flanges, less the inset that is marked',
   camberSet_deg: 'from the camber that was to be set to the camber on the sheet after the work',
+  crossCamber_deg:
+    'from upright to the plane of each wheel, seen from the front: the left angle less the right one',
+  crossCaster_deg:
+    'from upright to the steering axis of each wheel, seen from the side: the left angle less the right one',
+  crossInclination_deg:
+    'from upright to the steering axis of each wheel, seen from the front: the left angle less the right one',
   thread_mm: 'across the crests of the thread',
   pitch_mm: 'from one crest to the next: along ten turns, then divided by ten',
   depth_mm: 'from one end of the thread in the hub or in the nut to the other',

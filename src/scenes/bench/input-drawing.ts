@@ -6,6 +6,8 @@ import { point, type Point } from '../plane.ts';
 /** What a picture of an input is made from. */
 export interface InputLook {
   readonly model: CornerModel;
+  /** The wheel on the other side. */
+  readonly other: CornerModel;
   /** The value as it is taken now: in SI, and as it is written. */
   readonly value: number;
   readonly text: string;

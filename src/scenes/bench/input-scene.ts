@@ -3,6 +3,7 @@ import { aboveInput } from './above-input.ts';
 import { axleInput } from './axle-input.ts';
 import { bearingInput } from './bearing-input.ts';
 import { cornerInput } from './corner-input.ts';
+import { crossInput } from './cross-input.ts';
 import { fastenerInput } from './fastener-input.ts';
 import { askedOf, FROM_WHERE, type PicturedInput } from './from-where.ts';
 import { handwheelInput } from './handwheel-input.ts';
@@ -27,6 +28,10 @@ function drawingOf(id: PicturedInput, look: InputLook): InputDrawing {
     case 'track_mm':
     case 'wheelLoad_N':
       return axleInput(id, look);
+    case 'crossCamber_deg':
+    case 'crossCaster_deg':
+    case 'crossInclination_deg':
+      return crossInput(id, look);
     case 'toe_deg':
     case 'rodAhead_mm':
     case 'travelPerTurn_mm':

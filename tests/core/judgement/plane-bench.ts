@@ -92,6 +92,23 @@ export function bestOf({ car }: BenchDocument): Numbers {
     tyreMake_percent: 0,
     newInset_mm: 0,
     camberSet_deg: 0,
+    crossCamber_deg: known('crossCamber_deg', 0),
+    crossCaster_deg: known('crossCaster_deg', 0),
+    crossInclination_deg: known('crossInclination_deg', 0),
+  };
+}
+
+/** The numbers of the right wheel: left less what the sheet has in the column between, all else shared. */
+function ofRight(v: Numbers): Numbers {
+  const less = (id: string, cross: string): number => (v[id] ?? NaN) - (v[cross] ?? NaN);
+  return {
+    ...v,
+    camber_deg: less('camber_deg', 'crossCamber_deg'),
+    caster_deg: less('caster_deg', 'crossCaster_deg'),
+    inclination_deg: less('inclination_deg', 'crossInclination_deg'),
+    // Measured pivots are the left ones: the right upper one stands where these angles less the differences have it.
+    lessCaster_deg: v['crossCaster_deg'] ?? NaN,
+    lessInclination_deg: v['crossInclination_deg'] ?? NaN,
   };
 }
 
@@ -102,20 +119,26 @@ interface Wheel {
   readonly out_mm: number;
 }
 
-/** The results of a car with a change on one or both wheels: those of the left wheel, and of the axle. */
+/** What a result of the right wheel is called, beside that of the left one. */
+export const onRight = (id: string): string => `${id} right`;
+
+/**
+ * The results of a car with a change on one or both wheels: those of the left wheel under their names, of the right one under
+ * `onRight`, and of the axle.
+ */
 export function planeResults(
   document: BenchDocument,
   v: Numbers,
   variant?: VariantDocument,
 ): Record<string, number> {
-  const [onLeft, onRight] =
+  const [leftChange, rightChange] =
     variant === undefined
       ? [{}, {}]
       : 'both' in variant
         ? [variant.both, variant.both]
         : [variant.left, variant.right];
-  const left = planeWheel(document, v, onLeft);
-  const right = planeWheel(document, v, onRight);
+  const left = planeWheel(document, v, leftChange);
+  const right = planeWheel(document, ofRight(v), rightChange);
   const load = v['wheelLoad_N'] ?? NaN;
   // One newton metre about each axis, by equal work at rack and steering wheel.
   const rim = (v['travelPerTurn_mm'] ?? NaN) / (2 * Math.PI) / ((v['rimDiameter_mm'] ?? NaN) / 2);
@@ -125,6 +148,7 @@ export function planeResults(
   const track = left.out_mm + right.out_mm;
   return {
     ...left.results,
+    ...rightResults(right),
     track,
     splitRimForceUnassisted: splitUnassisted,
     splitRimForce: splitUnassisted / (v['assist'] ?? NaN),
@@ -138,6 +162,15 @@ export function planeResults(
   };
 }
 
+/** Moments that turn a left wheel to the left turn its mirror image to the right; all else is the same on both sides. */
+const rightResults = ({ results }: Wheel): Record<string, number> =>
+  Object.fromEntries(
+    Object.entries(results).map(([id, value]) => [
+      onRight(id),
+      id.endsWith('Moment') ? -value : value,
+    ]),
+  );
+
 function planeWheel({ car }: BenchDocument, v: Numbers, change: WheelChangeDocument): Wheel {
   const get = (id: string): number => v[id] ?? NaN;
   // Front view: y outboard from the middle of the car, z up from the floor as the car stands.
@@ -148,11 +181,12 @@ function planeWheel({ car }: BenchDocument, v: Numbers, change: WheelChangeDocum
   const lower = { y: rimLine - get('lowerIn_mm'), z: get('lowerUp_mm') };
   const rise = get('upperUp_mm') - get('lowerUp_mm');
   const byPivots = car.axisFrom === 'pivots';
+  const tanLess = (tan: number, less = 0): number => Math.tan(Math.atan(tan) - rad(less));
   const tanSigma0 = byPivots
-    ? (get('upperIn_mm') - get('lowerIn_mm')) / rise
+    ? tanLess((get('upperIn_mm') - get('lowerIn_mm')) / rise, v['lessInclination_deg'])
     : Math.tan(rad(get('inclination_deg')));
   const tanTau0 = byPivots
-    ? (get('lowerAhead_mm') - get('upperAhead_mm')) / rise
+    ? tanLess((get('lowerAhead_mm') - get('upperAhead_mm')) / rise, v['lessCaster_deg'])
     : Math.tan(rad(get('caster_deg')));
 
   const top = rad(change.camberAtUpperPivot_deg ?? 0);

@@ -10,7 +10,7 @@ export interface PlanePair {
   readonly after: Numbers;
 }
 
-/** What the plane makes of a scenario’s variant at the best estimates: of the left wheel and of the axle. */
+/** What the plane makes of a scenario’s variant at the best estimates: of both wheels and of the axle. */
 export function planePair(scenario: string, variant: number): PlanePair {
   const document = garageBench(scenario);
   const best = bestOf(document);

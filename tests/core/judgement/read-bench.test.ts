@@ -48,10 +48,10 @@ describe('a bench document', () => {
 describe('a fault says where and what is allowed', () => {
   test.each([
     [
-      { version: 2 },
-      'version: is 2, which a newer copy of the course has written; allowed: up to 1 here; reload the page for a newer copy',
+      { version: 3 },
+      'version: is 3, which a newer copy of the course has written; allowed: up to 2 here; reload the page for a newer copy',
     ],
-    [{ version: 0 }, 'version: is 0; allowed: a whole number from 1 to 1'],
+    [{ version: 0 }, 'version: is 0; allowed: a whole number from 1 to 2'],
     [
       { 'car.tyre': '195/66 R15' },
       'car.tyre: has the aspect ratio 66; allowed: multiples of 5 from 20 to 95, in percent of the width',

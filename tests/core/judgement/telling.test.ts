@@ -57,8 +57,8 @@ describe('a summary', () => {
         ...[told(id, i)].flatMap(({ better, worse, unknown }) =>
           [better, worse, unknown].map(texts),
         ),
-        ...leftOut(changes),
-        ...toHaveChecked(changes),
+        ...leftOut(setup.car, changes),
+        ...toHaveChecked(setup.car, changes),
         ...notJudged(setup.car, changes),
       ]);
     });
@@ -104,17 +104,17 @@ describe('what is left out and what to have checked', () => {
   if (!all || !camber || !apart) throw new RangeError('variants');
 
   test('follow from the work', () => {
-    expect(toHaveChecked(camber).join(' ')).toContain('Alignment');
-    expect(toHaveChecked(camber).join(' ')).not.toContain('fasteners');
-    expect(toHaveChecked(all).join(' ')).toContain('fasteners');
-    expect(toHaveChecked(apart).join(' ')).toContain('left and right');
-    expect(leftOut(camber).length).toBeLessThan(leftOut(all).length);
+    expect(toHaveChecked(setup.car, camber).join(' ')).toContain('Alignment');
+    expect(toHaveChecked(setup.car, camber).join(' ')).not.toContain('fasteners');
+    expect(toHaveChecked(setup.car, all).join(' ')).toContain('fasteners');
+    expect(toHaveChecked(setup.car, apart).join(' ')).toContain('left and right');
+    expect(leftOut(setup.car, camber).length).toBeLessThan(leftOut(setup.car, all).length);
   });
 
   test('always begin with the law and the shop', () => {
     for (const changes of [all, camber, apart]) {
-      expect(toHaveChecked(changes)[0]).toContain('Local codes come first');
-      expect(toHaveChecked(changes)[1]).toContain('licensed shop');
+      expect(toHaveChecked(setup.car, changes)[0]).toContain('Local codes come first');
+      expect(toHaveChecked(setup.car, changes)[1]).toContain('licensed shop');
     }
   });
 });

@@ -16,9 +16,9 @@ const TEXT = 'so much';
 function sceneOf(bench: string, id: PicturedInput): { scene: Scene; value: number } {
   const setup = garageSetup(bench);
   const { car } = garageBench(bench);
-  const model = cornerModels(setup, car).left;
+  const { left: model, right: other } = cornerModels(setup, car);
   const value = isInputId(id) ? setup.known[id].value : (car.fixing ?? USUAL_FIXING)[id] / 1000;
-  return { scene: inputScene(id, { model, value, text: TEXT, units: 'metric' }), value };
+  return { scene: inputScene(id, { model, other, value, text: TEXT, units: 'metric' }), value };
 }
 
 const isInputId = (id: PicturedInput): id is InputId => INPUT_IDS.some((one) => one === id);
