@@ -16,7 +16,7 @@ import { setUpBench } from '#core/judgement/bench-setup.ts';
 import type { Judgement } from '#core/judgement/finding.ts';
 import type { InputId } from '#core/judgement/inputs.ts';
 import { judge } from '#core/judgement/judge.ts';
-import { NOTHING_DONE } from '#core/judgement/model.ts';
+import { isAlike, NOTHING_DONE } from '#core/judgement/model.ts';
 
 /**
  * The car on the bench with its changes: the document, its past, what is typed but not read yet, and what comes of it all.
@@ -37,6 +37,11 @@ export class Bench {
   readonly chosen = $derived.by(() =>
     Math.min(this.#chosen, Math.max(0, this.document.variants.length - 1)),
   );
+  /** Whether left and right are told apart in what is looked at: as the car stands, or in what is done to it. */
+  readonly sided: boolean = $derived.by(() => {
+    const { setup } = this;
+    return setup !== undefined && !isAlike(setup.car, setup.variants[this.chosen] ?? NOTHING_DONE);
+  });
   /** One judgement for each variant, along the slope; of the car as it stands where there is none. */
   readonly judgements: readonly Judgement[] = $derived.by(() => {
     const { setup } = this;

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '#core/display.ts';
+import { isCross } from '#core/judgement/cross-inputs.ts';
 import { inputAbout, type InputId } from '#core/judgement/inputs.ts';
 import { SOURCES, type KnownValue } from '#core/judgement/known-value.ts';
 import { fromSI } from '#core/units/convert.ts';
@@ -33,6 +34,8 @@ export const knownText = (id: InputId, known: KnownValue, system: UnitSystem): s
 
 /** What is taken where nothing is entered, as a sentence. */
 export const takenText = (id: InputId, known: KnownValue, system: UnitSystem): string =>
-  known.source === 'given'
-    ? `As the car’s document has it: ${knownText(id, known, system)}.`
-    : `Not entered: taken as ${knownText(id, known, system)}, ${SOURCES[known.source].word} of such cars.`;
+  isCross(id)
+    ? 'Not entered: taken alike, left and right.'
+    : known.source === 'given'
+      ? `As the car’s document has it: ${knownText(id, known, system)}.`
+      : `Not entered: taken as ${knownText(id, known, system)}, ${SOURCES[known.source].word} of such cars.`;
