@@ -13,7 +13,8 @@ Without FILE, or with - in its place, reads standard input.
 
 The input is JSON: one bench document, as the page at /bench keeps it, or a list of them. So is the output, in
 the same shape. Examples are in seeds/garage/; all keys, with their units and signs, are in
-src/core/judgement/bench-document.ts and inputs.ts, those of the output in bench-report.ts beside them.
+src/core/judgement/bench-document.ts and inputs.ts, those of what left and right differ by as the car stands in
+cross-inputs.ts, those of the output in bench-report.ts beside them.
 
 Where a document is wrong, nothing is judged. Standard error gets one line for each fault,
   document NUMBER: KEY: what is wrong; allowed: what is allowed

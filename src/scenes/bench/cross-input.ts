@@ -7,7 +7,7 @@ import { writeDegrees } from '#core/write-number.ts';
 import { cornerScene } from '../corner/corner-scene.ts';
 import { wheelAxes } from '../corner/part-axes.ts';
 import { flat, path, type Sketch } from '../corner/sketch.ts';
-import type { Mark } from '../marks.ts';
+import type { Mark, Window } from '../marks.ts';
 import { point, type Point } from '../plane.ts';
 import { AS_IT_STANDS } from '../setting.ts';
 import { FROM_THE_FRONT, frontWheels } from './axle-input.ts';
@@ -100,8 +100,12 @@ function casters({ model, other, text, units }: InputLook): InputDrawing {
     marks: [
       ...marks,
       path([lower, end], { key: 'right-axis', role: 'axis', line: 'hidden', closed: false }),
-      label('right-axis', end, `right ${written(caster)}`, 'axis'),
-      label('input', point(lower.across, window.centre.up), `left less right: ${text}`),
+      label('right-axis', end, `right wheel, dashed: ${written(caster)}`, 'axis'),
+      seated('input', high(window), `left less right: ${text}`),
     ],
   };
 }
+
+/** High on the left of the paper, clear of wheel and strut. */
+const high = ({ centre, height }: Window): Point =>
+  point(centre.across - 0.38 * height, centre.up + 0.4 * height);
