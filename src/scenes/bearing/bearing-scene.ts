@@ -46,7 +46,7 @@ export function bearingScene(model: CornerModel, setting: Setting, look: Bearing
       ...spacerPart(sizes, setting.spacer, place),
       // While the force is on its way, the balls are not yet pressed.
       ...contactLines(sizes, look.way === undefined ? loads.radial : UNPRESSED, place),
-      ...centreLines(sizes, place, window, earlier !== undefined),
+      ...centreLines(sizes, look, place, earlier !== undefined),
       ...lineOfAction(sizes, now, look, place),
       ...bearingDimensions(sizes, now, look, place),
       ...(look.way === undefined
@@ -84,13 +84,15 @@ const road = ({ loadedRadius }: BearingSizes): Mark => ({
 /** Spin axis, the rows' mid-plane, and the load line: the wheel's centre plane, pale where it was before. */
 function centreLines(
   { loadLine, loadLineBefore, outerRadius, loadedRadius }: BearingSizes,
+  { view, measures }: BearingLook,
   place: Placing,
-  { height }: Window,
   before: boolean,
 ): Mark[] {
   const line = { closed: false, line: 'chain' } as const;
-  const top = height > 2 * REACH ? 88 : REACH - 4;
-  const bottom = height > 2 * REACH ? -loadedRadius - 12 : -BELOW - 3;
+  const top = view === 'wheel' ? 88 : REACH - 4;
+  const bottom = view === 'wheel' ? -loadedRadius - 12 : -BELOW - 3;
+  // The dimensions of the section stand at the top.
+  const nameAtFoot = view === 'section' && measures.includes('loadLineOffset');
   const upright = (key: string, out: number): Mark =>
     path([place(out, top), place(out, bottom)], { key, role: 'wheel', ...line });
   return [
@@ -106,7 +108,7 @@ function centreLines(
       kind: 'label',
       key: 'load-line-name',
       role: 'wheel',
-      at: place(loadLine, top),
+      at: place(loadLine, nameAtFoot ? bottom + 10 : top),
       text: 'load line',
     },
   ];

@@ -2,7 +2,7 @@ import type { HubLoads } from '#core/bearing/hub.ts';
 import type { WheelLoad } from '#core/bearing/rows.ts';
 import { valueText } from '#core/display.ts';
 import type { QuantityId } from '#core/quantities.ts';
-import { bar, path } from '../corner/sketch.ts';
+import { bar, between, path } from '../corner/sketch.ts';
 import { GUESS } from '../corner/measure-place.ts';
 import type { Mark } from '../marks.ts';
 import { textWidth } from '../paper/label-placement.ts';
@@ -60,9 +60,10 @@ function roadArrows({ sizes, load, look, unit, place }: Loaded): Mark[] {
   }
   if (load.vertical > UNLOADED) {
     const head = place(loadLine, up + scale * load.vertical);
-    marks.push(
-      ...arrow('weight', foot, head, `wheel load ${force(load.vertical, look)}`, 'loadTilt'),
-    );
+    const text = `wheel load ${force(load.vertical, look)}`;
+    // Its head may meet a row's.
+    const at = look.view === 'wheel' ? head : between(foot, head, 0.5);
+    marks.push(...arrow('weight', foot, head, text, 'loadTilt', at));
   }
   if (Math.abs(load.inward) > UNLOADED) {
     const head = place(loadLine - scale * load.inward, up);
@@ -96,7 +97,8 @@ function rowArrows({ sizes, loads, before, look, unit, place }: Loaded): Mark[] 
     const radial = loads.radial[row];
     if (Math.abs(radial) <= UNLOADED) return marks;
     const text = `${ROW_NAMES[row]} ${force(Math.abs(radial), look)}`;
-    const named = arrow(`row-${row}`, place(out, 0), end(radial), text, id);
+    const [root, head] = [place(out, 0), end(radial)];
+    const named = arrow(`row-${row}`, root, head, text, id, between(root, head, 0.5));
     if (row === 'outboard') return [...marks, ...named];
     // Inboard of it there is nothing that words could cover.
     const at = place(out - (textWidth(text) / 2 + 10) * unit, -scale * radial);
@@ -155,7 +157,14 @@ const arrowMark = (key: string, from: Point, to: Point, quantity: QuantityId): M
   to,
 });
 
-const arrow = (key: string, from: Point, to: Point, text: string, quantity: QuantityId): Mark[] => [
+const arrow = (
+  key: string,
+  from: Point,
+  to: Point,
+  text: string,
+  quantity: QuantityId,
+  at = to,
+): Mark[] => [
   arrowMark(key, from, to, quantity),
-  { kind: 'label', key: `${key}-name`, role: 'force', quantity, at: to, text },
+  { kind: 'label', key: `${key}-name`, role: 'force', quantity, at, text },
 ];

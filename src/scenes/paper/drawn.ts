@@ -4,8 +4,8 @@ import { inkAngle } from './ink-angle.ts';
 import { inkDimension } from './ink-dimension.ts';
 import { inkTurn } from './ink-turn.ts';
 import { inkArrow, inkCircle, inkGround, inkLabel, inkPath, inkSpot } from './ink.ts';
-import { seated, type Stroke, type Wish } from './label-placement.ts';
-import { inkOf, type Grip, type Inked, type Shape, type TextShape } from './shapes.ts';
+import { leader, seated, type Stroke, type Wish } from './label-placement.ts';
+import { at, inkOf, type Grip, type Inked, type Shape, type TextShape } from './shapes.ts';
 
 /** A scene on paper: rounded shapes ready for an SVG, in the order in which they are painted. */
 export interface Drawing {
@@ -55,9 +55,24 @@ export function drawn(
       });
     }
   }
-  // Values choose their seats first: they are what the drawing is for.
-  wishes.sort((a, b) => Number(texts.get(b.key)?.strong) - Number(texts.get(a.key)?.strong));
+  // What has one seat only takes it first; then values choose, for they are what the drawing is for.
+  const rank = ({ key, here }: Wish): number => (here ? 2 : Number(texts.get(key)?.strong));
+  wishes.sort((a, b) => rank(b) - rank(a));
   const seats = seated(wishes, strokes, paper);
+  for (const wish of wishes) {
+    const [seat, text] = [seats.get(wish.key), texts.get(wish.key)];
+    // A value stands at its dimension, which ties it already.
+    const line = seat && text && !text.strong && leader(seat, wish);
+    if (line)
+      shapes.push({
+        ...text,
+        key: `${wish.key}-leader`,
+        kind: 'path',
+        d: `M${at(line.from)}L${at(line.to)}`,
+        line: 'thin',
+        filled: false,
+      });
+  }
   for (const [key, text] of texts) {
     const seat = seats.get(key);
     if (seat) shapes.push({ ...text, x: rounded(seat.x), y: rounded(seat.y) });

@@ -97,6 +97,22 @@ function* spotsAround({
   }
 }
 
+/** Words as far from their place as this, on paper, are tied to it by a line. */
+const FAR = 30;
+
+/** The line from words to the place that they name, where that is too far off to be plain without; it ends short of the place. */
+export function leader({ x, y, halfWidth }: Seat, { at, clearance }: Wish): Stroke | undefined {
+  const from = {
+    x: Math.min(x + halfWidth, Math.max(x - halfWidth, at.x)),
+    y: Math.min(y + HALF_LINE, Math.max(y - HALF_LINE, at.y)),
+  };
+  const way = Math.hypot(at.x - from.x, at.y - from.y);
+  if (way <= FAR) return undefined;
+  const share = 1 - clearance / way;
+  const to = { x: from.x + (at.x - from.x) * share, y: from.y + (at.y - from.y) * share };
+  return { from, to, weight: 1 };
+}
+
 const overhang = ({ x, y, halfWidth }: Seat, paper: { width: number; height: number }): number =>
   Math.max(0, MARGIN + halfWidth - x) +
   Math.max(0, x + halfWidth + MARGIN - paper.width) +

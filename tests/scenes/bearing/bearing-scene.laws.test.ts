@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { bearingScene } from '#scenes/bearing/bearing-scene.ts';
 import { BARS_PAPER, rowBars } from '#scenes/bearing/row-bars.ts';
 import { drawn } from '#scenes/paper/drawn.ts';
+import { textWidth } from '#scenes/paper/label-placement.ts';
 import { anyModelName, anyValue, modelNamed } from '../scene-arbitraries.ts';
 import { bearingLook, settingOf } from './bearing-of.ts';
 
@@ -46,5 +47,26 @@ test('any drawing of a bearing has a key for each shape and a number for each pl
         expect(JSON.stringify(shapes)).not.toMatch(/NaN|null|Infinity/);
       }
     }),
+  );
+});
+
+test('a whole wheel in a bend has no two words that overlap', () => {
+  const measures = ['loadCrossing'] as const;
+  fc.assert(
+    fc.property(anyModelName, anyValue('weight'), anyValue('side'), (name, weight, side) => {
+      const look = bearingLook({ view: 'wheel', duty: 'turn', measures });
+      const { shapes } = drawn(bearingScene(modelNamed(name), settingOf({ weight, side }), look));
+      const texts = shapes.filter((shape) => shape.kind === 'text');
+      for (const [i, one] of texts.entries()) {
+        for (const other of texts.slice(i + 1)) {
+          const across =
+            Math.abs(one.x - other.x) - (textWidth(one.text) + textWidth(other.text)) / 2;
+          const upright = Math.abs(one.y - other.y) - 17;
+          expect(Math.max(across, upright), `${one.text} / ${other.text}`).toBeGreaterThan(-0.05);
+        }
+      }
+    }),
+    // Both stood below the road once.
+    { examples: [['siskin, left', 2800, 950]] },
   );
 });

@@ -119,3 +119,12 @@ test('a description is written from the same numbers', () => {
     /62\.0 mm apart.*44\.0 mm outboard.*Wheel load 4150 N.*Outboard row 5020 N at the top, inboard row 870 N at the bottom.*inboard row is loaded from the other side/,
   );
 });
+
+test('a name stands at the middle of its force, so that two heads that meet are told apart', () => {
+  const marks = bearingOf('pelican, left', { weight: 5000, spacer: 22 });
+  for (const key of ['weight', 'row-outboard']) {
+    const { from, to } = markOf(marks, 'arrow', key);
+    const { at } = markOf(marks, 'label', `${key}-name`);
+    expect(at.up).toBeCloseTo((from.up + to.up) / 2, 9);
+  }
+});

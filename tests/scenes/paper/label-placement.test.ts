@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { seated, textWidth, type Seat, type Wish } from '#scenes/paper/label-placement.ts';
+import { leader, seated, textWidth, type Seat, type Wish } from '#scenes/paper/label-placement.ts';
 
 const PAPER = { width: 400, height: 300 };
 
@@ -43,6 +43,22 @@ describe('words', () => {
   test('are as wide as their letters need', () => {
     expect(textWidth('mm')).toBeGreaterThan(2 * 6);
     expect(textWidth('contact centre')).toBeGreaterThan(textWidth('contact'));
+  });
+});
+
+describe('the line from words to their place', () => {
+  const place = wish('a', 100, 150);
+
+  test('is not drawn where they stand beside it', () => {
+    expect(leader({ x: 160, y: 150, halfWidth: 45 }, place)).toBeUndefined();
+  });
+
+  test('runs from the edge of words that stand far off, and ends short of the place', () => {
+    expect(leader({ x: 200, y: 150, halfWidth: 45 }, place)).toMatchObject({
+      from: { x: 155, y: 150 },
+      to: { x: 106, y: 150 },
+    });
+    expect(leader({ x: 110, y: 250, halfWidth: 45 }, place)?.from.x).toBe(100);
   });
 });
 
