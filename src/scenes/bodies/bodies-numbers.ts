@@ -61,14 +61,20 @@ export function numberRows(
   if (force === 0) return [];
   const { loadedRadius } = now.corner;
   const { units } = look;
-  const torque: NumberRow = {
-    key: 'torque',
-    name: 'force × loaded radius',
-    value: `${valueText(Math.abs(force), 'force', units)} × ${valueText(loadedRadius, 'length', units)} = ${valueText(Math.abs(force) * loadedRadius, 'moment', units)}`,
-  };
-  if (!moments) return [torque];
+  // An edge pushes toward the wheel centre: there is nothing to hold against spinning.
+  const torques: NumberRow[] =
+    look.which === 'edge'
+      ? []
+      : [
+          {
+            key: 'torque',
+            name: 'force × loaded radius',
+            value: `${valueText(Math.abs(force), 'force', units)} × ${valueText(loadedRadius, 'length', units)} = ${valueText(Math.abs(force) * loadedRadius, 'moment', units)}`,
+          },
+        ];
+  if (!moments) return torques;
   return [
-    torque,
+    ...torques,
     ...(look.carried === undefined ? [] : carriedRows(now, setting, look, look.carried)),
     {
       key: 'moment',

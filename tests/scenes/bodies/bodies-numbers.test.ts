@@ -23,6 +23,11 @@ describe('the numbers beside the drawing', () => {
     expect(rowsOf(apartIn('edge'))['moment']).toBe('220.7 N·m to the left');
   });
 
+  test('have no torque for an edge, which pushes toward the wheel centre', () => {
+    expect(rowsOf(apartIn('edge'), false)).toEqual({});
+    expect(rowsOf(apartIn('rolling'), false)).toHaveProperty('torque');
+  });
+
   test('keep the moment as it is while couple is traded for a way down', () => {
     const ways = [0, 0.25, 0.5, 1].map((carried) => rowsOf(apartIn('brake', { carried })));
     expect(new Set(ways.map(({ moment }) => moment)).size).toBe(1);
