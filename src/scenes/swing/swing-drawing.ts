@@ -68,7 +68,7 @@ export function swingDrawing(
     const written = `${numberText(swing[position][gauge], 'angle', units)}°`;
     return written.startsWith('−') ? `(${written})` : written;
   };
-  const sum = `(${number('turnedOut')} − ${number('turnedIn')}) · ${writeFixed(SWING_FACTOR, 2)}`;
+  const sum = `(${number('turnedOut')} − ${number('turnedIn')}) · ${writeFixed(SWING_FACTOR, 3)}`;
   return {
     title: `The swing of the ${side} front wheel, read for its ${read.name}`,
     description: describe(reading, sizeText(value, quantity(found), units), name),

@@ -35,6 +35,15 @@ describe('the swing of a left wheel', () => {
     expect(said.get('sum')).toMatch(new RegExp(`= ${caster.toFixed(1)}°$`));
   });
 
+  test('writes its factor finely enough for the caster beside it', () => {
+    // Worked by hand: 6.4 · 1.46 = 9.34, 6.4 · 1.462 = 9.36.
+    const sum = words(swing('camber', { upperRearward: 15 })).get('sum') ?? '';
+    const [out = NaN, into = NaN, factor = NaN, caster = NaN] = (
+      sum.replaceAll('−', '-').match(/-?\d+\.\d+/g) ?? []
+    ).map(Number);
+    expect(((out - into) * factor).toFixed(1)).toBe(caster.toFixed(1));
+  });
+
   test('has the front of the wheel, below, going outboard when it is turned out', () => {
     const [, , right, left] = corners(swing('camber'), 'turnedOut-wheel-above');
     // The two corners at the front; the plate’s middle is at 330.
