@@ -67,7 +67,7 @@ export function chartDrawing(curve: Curve, model: CornerModel, setting: Setting)
       ),
       text(
         'x-name',
-        `${parameter.name.toLowerCase()}, ${unitText(parameter.kind, units).trim()} (+ is ${parameter.positive})`,
+        `${parameter.name.toLowerCase()}, ${unitText(parameter.kind, units).trim()}${parameter.least < 0 ? ` (+ is ${parameter.positive})` : ''}`,
         (WIDTH + MARGIN.left) / 2,
         HEIGHT - 8,
         false,

@@ -77,6 +77,15 @@ describe('a chart', () => {
     );
   });
 
+  test('says which way is plus only where there is a minus', () => {
+    const below = (over: ParameterId): string | undefined =>
+      chart('scrubRadius', over).shapes.flatMap((shape) =>
+        shape.kind === 'text' && shape.key === 'x-name' ? [shape.text] : [],
+      )[0];
+    expect(below('spacer')).toBe('spacer, mm');
+    expect(below('inset')).toBe('inset, change, mm (+ is more inset)');
+  });
+
   test('shows what is usual where that is known', () => {
     const keys = (of: QuantityId): readonly string[] =>
       chart(of, 'spacer').shapes.map(({ key }) => key);
