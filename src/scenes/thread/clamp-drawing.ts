@@ -20,7 +20,7 @@ export interface ClampDrawing {
 
 const FRAME = { width: 400, height: 186 } as const;
 const LEFT = 12;
-const RIGHT = FRAME.width - 12;
+const RIGHT = FRAME.width - 34;
 
 /** The end of the scale in newtons: past what any of the training cars’ fasteners is tightened to. */
 const MOST = 100_000;
