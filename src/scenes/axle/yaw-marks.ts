@@ -13,8 +13,9 @@ import { LEVER_SCALE } from './moment-tile.ts';
 const BELOW_TOP = 38;
 const RADIUS = 30;
 
-/** How far below its middle the words stand. */
-const WORDS_BELOW = 29;
+/** How far below its middle the words stand: clear of those of the wheels, or of those of the rack. */
+const WORDS_BELOW = 46;
+const ABOVE_RACK = 29;
 
 /** How far the arrow is bent, in radians: by the least moment that is printed, and at most; and the moment in N·m half way. */
 const LEAST_TURN = 0.8;
@@ -36,6 +37,7 @@ export function yawMarks(now: Standing, look: AxleLook, window: Window): Mark[] 
   const centre = point(0, window.centre.up + (AXLE_PAPER.height / 2 - BELOW_TOP) * unit);
   const sweep = bendOf(size);
   const common = { role: 'force', quantity: 'yawMoment' } as const;
+  const below = look.measures.includes('netRackForce') ? ABOVE_RACK : WORDS_BELOW;
   return [
     {
       kind: 'turn',
@@ -50,7 +52,7 @@ export function yawMarks(now: Standing, look: AxleLook, window: Window): Mark[] 
       kind: 'label',
       key: 'yaw-name',
       ...common,
-      at: point(0, centre.up - WORDS_BELOW * unit),
+      at: point(0, centre.up - below * unit),
       here: true,
       text: `car ${sizeText(size, quantity('yawMoment'), look.units)}`,
     },

@@ -182,3 +182,25 @@ test('nothing that is not asked for is drawn', () => {
   expect(keys.filter((key) => /tile|turn|yaw|force-(left|right|net)/.test(key))).toEqual([]);
   expect(keys).toContain('left-force');
 });
+
+test('what turns the car is written clear of what turns a driven wheel', () => {
+  const measures = ['leftMoment', 'rightMoment', 'yawMoment'] as const;
+  const look = lookAt({ which: 'shaft', measures });
+  for (const drives of [
+    { leftDrive: 4000, rightDrive: -500 },
+    { leftDrive: -4500, rightDrive: 4000 },
+  ]) {
+    const { shapes } = drawn(sceneOf(drives, look), AXLE_PAPER);
+    const texts = shapes.filter((shape) => shape.kind === 'text');
+    const car = texts.find(({ key }) => key === 'yaw-name-text');
+    const wheels = texts.filter(({ key }) => key.endsWith('moment-text'));
+    expect(wheels).toHaveLength(2);
+    for (const { x, y } of wheels) {
+      const clear = Math.max(
+        Math.abs(y - (car?.y ?? NaN)) / 17,
+        Math.abs(x - (car?.x ?? NaN)) / 200,
+      );
+      expect(clear).toBeGreaterThan(1);
+    }
+  }
+});
