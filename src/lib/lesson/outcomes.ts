@@ -40,6 +40,9 @@ export function outcomesOf(
     ...(isAxleQuantity(of) && { sides: bySide(of, model, to) }),
     ...(isBearingQuantity(of) && { bearing: bearingOutcomes(of, now) }),
     ...(of === 'sideMoment' && sideOutcomes(before, now)),
+    ...(of === 'includedAngle' && {
+      withTheCamber: valueOf(of, before) + valueOf('camber', now) - valueOf('camber', before),
+    }),
     rolling: isLifeQuantity(of) ? rollingOutcomes(of, before, now) : undefined,
   };
 }

@@ -17,6 +17,8 @@ export interface Outcomes {
   readonly sides?: Sides<number> | undefined;
   /** The moment of a side force had it acted at the contact centre, without the tyre's own trail. */
   readonly withoutTyre?: number | undefined;
+  /** The value before with the whole change of camber in it: for the included angle. */
+  readonly withTheCamber?: number | undefined;
   /** The value before grown as the force has grown: for the moment of a side force. */
   readonly inProportion?: number | undefined;
 }
@@ -61,7 +63,7 @@ const SLIPS = {
   },
   doubled: {
     value: ({ before, after }) => before + 2 * (after - before),
-    text: (name) => `That counts the change twice. Each wheel’s ${name} takes it once.`,
+    text: (name) => `That counts the change twice. The ${name} takes it once.`,
   },
   halved: {
     value: ({ before, after }) => before + (after - before) / 2,
@@ -143,6 +145,25 @@ const SLIPS = {
     value: ({ withoutTyre = NaN }) => withoutTyre,
     text: (name) =>
       `That takes the mechanical trail alone. It would be the ${name} if the side force acted at the contact centre; it acts farther back, by the pneumatic trail.`,
+  },
+  withTheCamber: {
+    value: ({ withTheCamber = NaN }) => withTheCamber,
+    text: (name) =>
+      `That carries the change of camber over into the ${name}. It would be so if the wheel leaned alone. Here the axis leans along, and what the one loses the other gains.`,
+  },
+  oneWheel: {
+    value: ({ after }) => after / 2,
+    text: (name) => `That is what one wheel brings. For the ${name} it comes twice.`,
+  },
+  wholeAngle: {
+    value: ({ before, after }) => before + 2 * (after - before),
+    text: () =>
+      'That takes the tangent of the whole angle of the shaft. The couple goes with the tangent of half of it.',
+  },
+  twiceAll: {
+    value: ({ before }) => 2 * before,
+    text: (name) =>
+      `That doubles all of the ${name}. The braking force has doubled, the wheel load has not, and it has its part.`,
   },
   inProportion: {
     value: ({ inProportion = NaN }) => inProportion,

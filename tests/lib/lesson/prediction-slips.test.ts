@@ -32,6 +32,22 @@ describe.each(ENDS)('the wrong road “%s”', (id, end, words) => {
   });
 });
 
+describe('of a part of it only', () => {
+  test.each([
+    // Camber −1.5° more on an included angle of 12.5°, which stays.
+    ['withTheCamber', { of: 'includedAngle', before: 12.5, after: 12.5, withTheCamber: 11 }, 11],
+    ['oneWheel', { of: 'selfReturn', before: 0, after: -42 }, -21],
+    ['wholeAngle', { of: 'driveMoment', before: -83, after: -53 }, -23],
+    ['twiceAll', { of: 'clampNeeded', before: 16, after: 27 }, 32],
+  ] as const)(
+    '“%s” ends where somebody comes out who takes it, and is told so',
+    (id, outcomes, end) => {
+      expect(slipValue(id, outcomes)).toBe(end);
+      expect(slipOf(end, [id], outcomes, 0.5)).toMatch(/camber|one wheel|whole angle|doubles all/);
+    },
+  );
+});
+
 describe('of a moment', () => {
   /** A force at the wheel centre, and what it would make at the road. */
   const drive: Outcomes = { of: 'driveMoment', before: 0, after: -104, atOtherLever: -6 };
