@@ -19,9 +19,15 @@ export interface Response {
  *
  * @param entries of all parts, in SI
  * @param index of the part to answer
+ * @param open whether the exercise may be tried again for marks: then no answer that is still to be found is told
  * @throws RangeError where the exercise has no such part
  */
-export function respond(exercise: Exercise, entries: readonly Entry[], index: number): Response {
+export function respond(
+  exercise: Exercise,
+  entries: readonly Entry[],
+  index: number,
+  open = false,
+): Response {
   const marks = grade(exercise, entries).parts;
   const part = exercise.parts[index];
   const mark = marks[index];
@@ -36,12 +42,12 @@ export function respond(exercise: Exercise, entries: readonly Entry[], index: nu
       return phrase`That fits: ${inWords(part, part.answer)} A letter may be a guess, so it counts once the number that bears it out stands below.`;
     if (verdict === 'right') return phrase`That fits: ${inWords(part, part.answer)}`;
     if (slip) return slip.text();
-    if (verdict === 'follow-on' && wrong) return toFollowing(part, wrong);
+    if (verdict === 'follow-on' && wrong) return toFollowing(part, wrong, open);
     const next = nudge(exercise, part, entry, earlier);
     const used = wrong && entries[exercise.parts.indexOf(wrong)];
     if (!wrong || used === undefined) return next;
     const roadEnds = !leadsOn(wrong, used) || followed(part, earlier) === undefined;
-    return roadEnds ? phrase`${toEndOfRoad(wrong)} ${next}` : next;
+    return roadEnds ? phrase`${toEndOfRoad(wrong, open)} ${next}` : next;
   };
   return {
     ...{ verdict, words: words() },
@@ -54,11 +60,15 @@ const toNothing = (part: DrawnPart, verdict: Verdict): Phrase =>
     ? phrase`Left out, but what follows shows that it was known: ${inWords(part, part.answer)}`
     : phrase`Nothing stands here yet. Enter ${asked(part)}. ${part.hint()}`;
 
-const toFollowing = (part: DrawnPart, wrong: DrawnPart): Phrase =>
-  phrase`This follows from your own value for “${nameOf(wrong)}”, so the method fits and nothing more is lost. From ${shown(wrong, wrong.answer)} it comes to this: ${inWords(part, part.answer)}`;
+const toFollowing = (part: DrawnPart, wrong: DrawnPart, open: boolean): Phrase =>
+  open
+    ? phrase`This follows from your own value for “${nameOf(wrong)}”, so the method fits and nothing more is lost. Put that value right, and this one with it.`
+    : phrase`This follows from your own value for “${nameOf(wrong)}”, so the method fits and nothing more is lost. From ${shown(wrong, wrong.answer)} it comes to this: ${inWords(part, part.answer)}`;
 
-const toEndOfRoad = (wrong: DrawnPart): Phrase =>
-  phrase`Your value for “${nameOf(wrong)}” leads no farther. Go on from ${shown(wrong, wrong.answer)}.`;
+const toEndOfRoad = (wrong: DrawnPart, open: boolean): Phrase =>
+  open
+    ? phrase`Your value for “${nameOf(wrong)}” leads no farther. Put that right first.`
+    : phrase`Your value for “${nameOf(wrong)}” leads no farther. Go on from ${shown(wrong, wrong.answer)}.`;
 
 /** The last wrong part before this one: where a value that follows on most likely comes from. */
 const lastWrong = (

@@ -133,6 +133,36 @@ test('a student who closes the page finds the work again, and attempts stay used
   await expect(page.getByText('1 attempt left').first()).toBeVisible();
 });
 
+test('between attempts no answer is told, an empty one costs none, and the focus stays with the work', async ({
+  page,
+}) => {
+  const link = await compose(page, { hints: true });
+  const sheet = valueOf(sheetIn(link));
+  const [exercise] = await variant(sheet, 9);
+  const [before, after] = exercise?.parts ?? [];
+  if (!exercise || !before || !after) throw new Error('the sheet has another exercise');
+  await visit(page, `/sheets/do${new URL(link).hash}`);
+  await begin(page, 9);
+  const form = page.locator('section form').first();
+  const check = form.getByRole('button', { name: 'Check' });
+
+  await check.click();
+  await expect(form.getByText('Nothing is filled in yet')).toBeVisible();
+  await expect(form.getByText('2 attempts left')).toBeVisible();
+  await form.getByRole('button', { name: /^Hint/ }).first().press('Enter');
+  await expect(form.locator('.hint')).toBeFocused();
+
+  // The first value turned round, and the second one carried on from there.
+  await fillPart(form, 0, before, -before.answer);
+  await fillPart(form, 1, after, after.follow([-before.answer]));
+  await check.press('Enter');
+  await expect(form.getByText('follows from your own value')).toBeVisible();
+  await expect(form.getByText('it comes to this')).toHaveCount(0);
+  await check.press('Enter');
+  await expect(form.getByText('No attempt left.')).toBeFocused();
+  await expect(form.getByText('it comes to this')).toBeVisible();
+});
+
 test('papers have each student’s numbers and no answers, the key has them, on A4 and Letter', async ({
   page,
 }) => {
@@ -166,13 +196,14 @@ test('papers have each student’s numbers and no answers, the key has them, on 
 });
 
 /** Composes a sheet of two exercises as a person does, and gives its link. */
-async function compose(page: Page): Promise<string> {
+async function compose(page: Page, { hints = false } = {}): Promise<string> {
   await visit(page, '/sheets/compose');
   await page.getByLabel('Title').fill('Week three');
   await page.locator('summary').filter({ hasText: 'Where the axis meets the road' }).click();
   await page.getByRole('button', { name: 'Add: A spacer behind the wheel' }).click();
   await page.getByRole('button', { name: 'Add: Wheels of another inset' }).click();
   await page.getByRole('textbox', { name: 'Marks' }).first().fill('4');
+  if (hints) await page.getByLabel('Hints on request').first().check();
   await page.getByRole('button', { name: 'Publish', exact: true }).click();
   return page.getByLabel('Link for students').inputValue();
 }

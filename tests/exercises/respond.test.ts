@@ -133,6 +133,27 @@ describe('the answer to', () => {
     expect(said(index, ...entries)).toBe(words);
   });
 
+  test.each<[string, number, readonly Entry[], string]>([
+    [
+      'an entry that follows on',
+      1,
+      [mm(90), mm(46)],
+      'This follows from your own value for “twice the first number”, so the method fits and nothing more is lost. Put that value right, and this one with it.',
+    ],
+    [
+      'an entry after nought, which leads nowhere',
+      1,
+      [mm(0), mm(-44)],
+      'Your value for “twice the first number” leads no farther. Put that right first. 44 mm is one of the numbers given, not yet what is asked. Take the second number away.',
+    ],
+  ])(
+    '%s tells no answer while the exercise may be tried again for marks',
+    (_, index, entries, words) => {
+      const { words: open } = respond(sample(), entries, index, true);
+      expect(plain(open).replaceAll('\u202f', ' ')).toBe(words);
+    },
+  );
+
   test('a part that is not there is a programmer’s error', () => {
     expect(() => respond(sample(), [], 3)).toThrow(RangeError);
   });

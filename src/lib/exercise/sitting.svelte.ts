@@ -103,7 +103,11 @@ export class Sitting {
       field.problem = undefined;
       if (field.worked) return field.part.answer;
       const reading = readEntry({ text: field.text, word: field.word }, field.part.definition);
-      if (reading.kind === 'problem') field.problem = reading;
+      if (reading.kind === 'problem') {
+        field.problem = reading;
+        // What was said of an earlier entry is not true of this one.
+        field.response = undefined;
+      }
       return reading.kind === 'value' ? reading.value : undefined;
     });
     if (this.fields.some((field) => field.problem)) return undefined;

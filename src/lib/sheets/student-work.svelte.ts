@@ -30,6 +30,8 @@ export class ItemSitting {
   attempts = $state.raw<readonly (readonly Typed[])[]>([]);
   /** Whether the last attempt was all right. */
   solved = $state(false);
+  /** Whether an attempt was to be made of nothing. */
+  nothing = $state(false);
   readonly left = $derived.by(() => this.item.attempts - this.attempts.length);
   readonly closed = $derived(this.solved || this.left <= 0);
 
@@ -51,6 +53,8 @@ export class ItemSitting {
     const entries = this.fields.map((field): Entry => {
       const reading = readEntry({ text: field.text, word: field.word }, field.part.definition);
       field.problem = reading.kind === 'problem' ? reading : undefined;
+      // What was said of an earlier entry is not true of this one.
+      if (field.problem) field.response = undefined;
       return reading.kind === 'value' ? reading.value : undefined;
     });
     return this.fields.some(({ problem }) => problem) ? undefined : entries;
@@ -63,18 +67,24 @@ export class ItemSitting {
   /** Uses up an attempt, and says what came out. Fields that cannot be read, or are all empty, cost none. */
   check(): void {
     const entries = this.read();
-    if (!entries || this.empty === this.fields.length) return;
+    this.nothing = this.empty === this.fields.length;
+    if (!entries || this.nothing) return;
     this.attempts = [...this.attempts, this.typed];
     this.reply(entries);
   }
 
-  /** Words for what stands in the fields. */
-  reply(entries: readonly Entry[] | undefined): void {
+  /**
+   * Words for what stands in the fields.
+   *
+   * @param handedIn then answers may be told though attempts are left
+   */
+  reply(entries: readonly Entry[] | undefined, handedIn = false): void {
     if (!entries) return;
     const marks = grade(this.exercise, entries);
     this.solved = marks.earned === marks.possible;
+    const open = !handedIn && !this.closed;
     this.fields.forEach((field, i) => {
-      field.response = respond(this.exercise, entries, i);
+      field.response = respond(this.exercise, entries, i, open);
     });
   }
 
@@ -160,7 +170,7 @@ export class StudentWork {
   /** Words for what was handed in. */
   #answer(): void {
     if (this.sheet.answers === 'never') return;
-    for (const one of this.items) one.reply(one.read());
+    for (const one of this.items) one.reply(one.read(), true);
   }
 
   #restore(): void {
