@@ -9,6 +9,7 @@ export const BEARING_AND_CHANGE = [
         id: 'spread',
         tex: 'a=b+d_m\\,\\tan\\alpha',
         gives: 'spread of the pressure centres, rows back to back',
+        note: 'row spacing b, pitch diameter d, contact angle α',
         lesson: 'load-line-and-rows',
       },
       {
@@ -121,7 +122,7 @@ export const BEARING_AND_CHANGE = [
         id: 'camber-at-carrier',
         tex: 'h\\,\\sin\\varphi',
         gives: 'how far the contact centre swings with camber at the carrier',
-        note: 'set at the strut top, axis and wheel lean together',
+        note: 'height h of the lower pivot, camber set φ; at the strut top axis and wheel lean together',
         lesson: 'tyres-and-camber',
       },
       {
@@ -135,12 +136,14 @@ export const BEARING_AND_CHANGE = [
         id: 'clamp-needed',
         tex: 'F_0=\\frac{F_x\\,R/r_b+V}{n\\,\\mu}\\qquad V^2=F_x^2+F_z^2',
         gives: 'clamp load that each of n fasteners needs',
+        note: 'braking force F, radius of the bolt circle r',
         lesson: 'holding-the-wheel-on',
       },
       {
         id: 'turns',
         tex: '\\text{turns}=\\frac{h}{P}',
         gives: 'turns of a nut in its thread',
+        note: 'engagement h, pitch P',
         lesson: 'holding-the-wheel-on',
       },
       {
@@ -151,12 +154,14 @@ export const BEARING_AND_CHANGE = [
           'r = x_L - z_L\\tan\\sigma - (w + h\\tan\\gamma)',
         ],
         gives: 'spindle offset from a plumb line',
+        note: 'x inboard of the rim line, height h of the wheel centre, half the rim w',
         lesson: 'measuring-your-own-car',
       },
       {
         id: 'measured-inset',
         tex: 'E=b-\\frac{W}{2}',
         gives: 'inset from the back of the wheel',
+        note: 'back spacing b, overall width W',
         lesson: 'measuring-your-own-car',
       },
       {
