@@ -1,4 +1,7 @@
+import { signPhrase } from '#core/quantities.ts';
+import { UNITS } from '#core/units/units.ts';
 import type { DrawnSlip, Exercise } from '../exercise.ts';
+import { isList } from '../forms/form.ts';
 import { grade, type Verdict } from '../grade.ts';
 import type { Entry } from '../own-road.ts';
 import { readEntry, type Typed } from '../read-entry.ts';
@@ -8,6 +11,10 @@ import type { SheetItem } from './sheet.ts';
 /** What came out of one part, in the marks of the sheet. */
 export interface MarkedPart {
   readonly typed: Typed;
+  /** The unit that counts where none was typed; empty where there is none. */
+  readonly unit: string;
+  /** What the chosen word says of this part: `inboard of the contact centre`. */
+  readonly direction?: string;
   /** `unreadable` where something stands in the field that is no value; for the rest see `grade`. */
   readonly verdict: Verdict | 'unreadable';
   readonly slip?: Pick<DrawnSlip, 'id' | 'confuses' | 'text'>;
@@ -62,9 +69,13 @@ function markAttempt(
   const parts = marks.parts.map(({ verdict, slip, earned, possible }, i): MarkedPart => {
     const share = full / marks.possible;
     const hinted = hints.includes(i);
+    const definition = exercise.parts[i]?.definition;
+    const word = typed[i]?.word;
     const unreadable = readings[i]?.kind === 'problem' && verdict === 'missing';
     return {
       typed: typed[i] ?? NOTHING,
+      unit: definition && !isList(definition.form) ? UNITS[definition.unit].symbol : '',
+      ...(word && definition && { direction: signPhrase(definition.quantity, word) }),
       verdict: unreadable ? 'unreadable' : verdict,
       ...(slip && { slip }),
       hinted,
