@@ -120,9 +120,14 @@ test('a set is done with decimal comma and point, through a reload in the middle
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save it as a file' }).click();
   const file = await (await saving).path();
+  // The focus goes along with what comes in a button's place.
+  await page.getByRole('button', { name: 'Erase my record …' }).press('Enter');
+  await expect(page.getByText('Erase all of it')).toBeFocused();
+  await page.getByRole('button', { name: 'Keep it' }).press('Enter');
+  await expect(page.getByRole('button', { name: 'Erase my record …' })).toBeFocused();
   await page.getByRole('button', { name: 'Erase my record …' }).click();
   await page.getByRole('button', { name: 'Erase my record', exact: true }).click();
-  await expect(page.getByText('Your record is erased.')).toBeVisible();
+  await expect(page.getByText('Your record is erased.')).toBeFocused();
   expect(await stored(page)).toBe(0);
 
   // A file with a fault changes nothing and says where.

@@ -2,7 +2,8 @@ import { writeShortest } from '#core/write-number.ts';
 import type { ChartDrawing } from '../chart/chart-drawing.ts';
 import { CHART_WIDTH, linePath, path, text } from '../chart/chart-ink.ts';
 import { scale } from '../chart/scale.ts';
-import { rounded } from '../paper/frame.ts';
+import { rounded, type Place } from '../paper/frame.ts';
+import { textWidth } from '../paper/label-placement.ts';
 import type { Shape } from '../paper/shapes.ts';
 
 export interface ChartAxis {
@@ -31,6 +32,8 @@ const NAMED_AT = [0.45, 0.42];
 /** Where the name stands beside its curve, in units of paper: the first one below it, the others above. */
 const BELOW = { x: -24, y: 12 };
 const ABOVE = { x: 50, y: -8 };
+/** How much of a name's height is on either side of its middle. */
+const HALF_LINE = 8;
 
 export function chartPicture({ across, up, curves }: ChartPicture): ChartDrawing {
   const x = scale([across.least, across.most], [BOX.left, BOX.right]);
@@ -39,6 +42,7 @@ export function chartPicture({ across, up, curves }: ChartPicture): ChartDrawing
   const level = (at: number): string => `M${BOX.left} ${rounded(y(at))}H${BOX.right}`;
   const lines = (step: 'division' | 'numbered'): string =>
     ticks(across, across[step]).map(upright).join('') + ticks(up, up[step]).map(level).join('');
+  const drawn = curves.map(({ points }) => points.map(([px, py]) => ({ x: x(px), y: y(py) })));
   const shapes: Shape[] = [
     path('grid', 'guide', 'faint', lines('division')),
     path('numbered', 'guide', 'thin', lines('numbered')),
@@ -51,15 +55,14 @@ export function chartPicture({ across, up, curves }: ChartPicture): ChartDrawing
     text('x-name', across.name, (BOX.left + BOX.right) / 2, HEIGHT - 12, false),
     text('y-name', up.name, BOX.left + 96, 13, false),
     ...curves.flatMap(({ says, points }, i): Shape[] => {
-      const seat = i === 0 ? BELOW : ABOVE;
       const spots = points.map(([px, py]) => ({ x: px, y: py }));
-      const named = spots[Math.round((NAMED_AT[i] ?? 0.6) * (spots.length - 1))];
+      const name = seatOf(says, i, drawn);
       return [
         {
           ...path(`curve-${i}`, i === 0 ? 'bearing' : 'wheel', 'outline', linePath(spots, x, y)),
           line: i === 0 ? 'outline' : 'hidden',
         },
-        ...(named ? [text(`name-${i}`, says, x(named.x) + seat.x, y(named.y) + seat.y, true)] : []),
+        ...(name ? [text(`name-${i}`, says, name.x, name.y, true)] : []),
       ];
     }),
   ];
@@ -69,6 +72,35 @@ export function chartPicture({ across, up, curves }: ChartPicture): ChartDrawing
     frame: { width: CHART_WIDTH, height: HEIGHT },
     shapes,
   };
+}
+
+/** Where a curve's name stands: beside it, or above the grid where it would hide what is to be read. */
+function seatOf(
+  says: string,
+  index: number,
+  drawn: readonly (readonly Place[])[],
+): Place | undefined {
+  const own = drawn[index] ?? [];
+  const named = own[Math.round((NAMED_AT[index] ?? 0.6) * (own.length - 1))];
+  if (!named) return undefined;
+  const seat = index === 0 ? BELOW : ABOVE;
+  const half = textWidth(says) / 2;
+  // As far as the paper goes, see `text`.
+  const beside = { x: Math.min(named.x + seat.x, CHART_WIDTH - half), y: named.y + seat.y };
+  const hidden = (one: Place, i: number, curve: readonly Place[]): boolean => {
+    const next = curve[i + 1] ?? one;
+    const [low, high] = one.y < next.y ? [one.y, next.y] : [next.y, one.y];
+    return (
+      Math.max(one.x, next.x) > beside.x - half &&
+      Math.min(one.x, next.x) < beside.x + half &&
+      high > beside.y - HALF_LINE &&
+      low < beside.y + HALF_LINE
+    );
+  };
+  const others = drawn.filter((_curve, i) => i !== index);
+  return others.some((curve) => curve.some(hidden))
+    ? { x: BOX.right - half, y: BOX.top - 17 }
+    : beside;
 }
 
 const ticks = ({ least, most }: ChartAxis, step: number): readonly number[] =>

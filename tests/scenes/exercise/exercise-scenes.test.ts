@@ -4,6 +4,7 @@ import { direction, vector } from '#core/vector.ts';
 import { barsPicture } from '#scenes/exercise/bars-picture.ts';
 import { bearingPicture } from '#scenes/exercise/bearing-picture.ts';
 import { boltPicture } from '#scenes/exercise/bolt-picture.ts';
+import { chartPicture } from '#scenes/exercise/chart-picture.ts';
 import { contactPicture } from '#scenes/exercise/contact-picture.ts';
 import { cornerPicture } from '#scenes/exercise/corner-picture.ts';
 import { axlePicture } from '#scenes/exercise/axle-picture.ts';
@@ -177,6 +178,27 @@ describe('parts cut open', () => {
     expect(foot('before')).toBeCloseTo(0, 9);
     expect(long(marked(scene, 'height'))).toBeCloseTo((640 - 406.4) / 2, 9);
   });
+});
+
+test.each([
+  ['beside its curve, where nothing is hidden', 14, (y: number) => y > 30],
+  ['above the grid, where it would hide the other curve', 27, (y: number) => y < 30],
+])('the name of a curve stands %s', (_, factor, fits) => {
+  // Two curves a · factor / x², as far as the grid goes; of the second one only a corner may be left.
+  const curve = (a: number): (readonly [number, number])[] =>
+    Array.from({ length: 25 }, (_one, i) => 2 + i / 4)
+      .map((x): readonly [number, number] => [x, (a * factor * 20) / (x * x)])
+      .filter(([, y]) => y <= 250);
+  const { shapes } = chartPicture({
+    across: { name: 'load', least: 2, most: 8, numbered: 1, division: 0.5 },
+    up: { name: 'life', least: 0, most: 250, numbered: 50, division: 10 },
+    curves: [
+      { says: 'balls', points: curve(20) },
+      { says: 'tapered rollers', points: curve(29) },
+    ],
+  });
+  const name = shapes.find(({ key }) => key === 'name-1');
+  expect(name?.kind === 'text' && fits(name.y)).toBe(true);
 });
 
 test('bars are true to one another, and a negative one hangs below the line', () => {
