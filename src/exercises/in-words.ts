@@ -18,13 +18,13 @@ export const shown = (
 const written = ({ kind, count }: ListForm, value: number): string =>
   kind === 'order' ? lettersOf(orderOf(value, count)) : letterOf(value - 1);
 
-/** How near a value has to be, as it is printed; undefined for letters. */
+/** How near a value has to be, as it is printed, in two digits that count; undefined for letters. */
 export function nearEnough({ definition, tolerance }: DrawnPart): Figure | undefined {
   const { form, unit, decimals } = definition;
   if (isList(form)) return undefined;
-  return form
-    ? rounded(form.aim.near, form.aim.unit, form.aim.decimals)
-    : rounded(tolerance, unit, decimals + 1);
+  if (form) return rounded(form.aim.near, form.aim.unit, form.aim.decimals);
+  const twoDigits = 1 - Math.floor(Math.log10(fromSI(tolerance, unit)));
+  return rounded(tolerance, unit, Math.max(0, Math.min(decimals + 1, twoDigits)));
 }
 
 /** A value with its direction as a sentence: `8.2 mm, the axis meets the road outboard of the contact centre.` */

@@ -127,6 +127,7 @@ test('a student who closes the page finds the work again, and attempts stay used
   await page.getByRole('textbox').nth(1).fill('12,5');
   await visit(page, '/sheets');
   await visit(page, path);
+  await expect(page.getByLabel('Your number')).toHaveValue('9');
   await begin(page, 9);
   await expect(page.getByRole('textbox').first()).toHaveValue('-777');
   await expect(page.getByRole('textbox').nth(1)).toHaveValue('12,5');

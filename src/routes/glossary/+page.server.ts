@@ -11,6 +11,9 @@ export const load: PageServerLoad = async () => {
   const lessons = await courseMap();
   const entries: readonly Entry[] = GLOSSARY;
   return {
+    aliases: entries
+      .flatMap(({ id, term, aliases }) => aliases.map((alias) => ({ alias, id, term })))
+      .sort((a, b) => a.alias.localeCompare(b.alias, 'en')),
     entries: entries.map((entry) => {
       const about = entry.quantity && quantity(entry.quantity);
       const { subject = '', positive = '', negative = '' } = about ?? {};
