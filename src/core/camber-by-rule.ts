@@ -22,7 +22,7 @@ export const camberFromCaster = (caster: number, turn: number): number => caster
 
 /**
  * Camber of a turned wheel by the workshop's rule, γ ≈ γ₀ + σ(1 − cos δ) + τ sin δ, in radians. For a road
- * car it is within 0.2° of what rotation about the axis gives, up to 40° either way.
+ * car it is within 0.3° of what rotation about the axis gives, up to 40° either way.
  *
  * @param camberAhead γ₀ straight ahead, positive when the wheel's top leans outboard
  * @param turn δ as above

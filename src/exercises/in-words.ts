@@ -60,8 +60,8 @@ export function reachedInWords({ aim, reached }: DrawnSet, setting: number): Phr
 }
 
 /** What is wanted and how near: `8.0 mm outboard, give or take 1.0 mm`. */
-export const wantedInWords = ({ aim, goal }: DrawnSet): Phrase =>
-  phrase`${aimed(aim, goal)}, give or take ${rounded(aim.near, aim.unit, aim.decimals)}`;
+export const wantedInWords = ({ aim, goal, wanted }: DrawnSet): Phrase =>
+  phrase`${wanted ?? aimed(aim, goal)}, give or take ${rounded(aim.near, aim.unit, aim.decimals)}`;
 
 function aimed({ quantity, unit, decimals }: DrawnSet['aim'], value: number): Phrase {
   const word = value < 0 ? quantity.negative : quantity.positive;

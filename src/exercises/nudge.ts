@@ -48,21 +48,22 @@ const FACTORS: readonly Factor[] = [
  * the part.
  *
  * @param earlier the learner's values before this part
+ * @param hint of the part; empty where it is not to be told
  */
 export function nudge(
   exercise: Exercise,
   part: DrawnPart,
   entry: number,
   earlier: readonly number[],
+  hint: Phrase,
 ): Phrase {
   const { form } = part.definition;
-  if (isList(form)) return phrase`${outOfOrder(form, part, entry)} ${part.hint()}`;
-  if (form)
-    return phrase`${reachedInWords(form, entry)} That is not what is wanted. ${part.hint()}`;
+  if (isList(form)) return phrase`${outOfOrder(form, part, entry)} ${hint}`;
+  if (form) return phrase`${reachedInWords(form, entry)} That is not what is wanted. ${hint}`;
   const seen = observed(exercise, part, entry, [part.answer, part.follow(earlier)]);
   return seen
-    ? phrase`${seen} ${part.hint()}`
-    : phrase`That does not fit, and none of the usual slips leads there. ${part.hint()}`;
+    ? phrase`${seen} ${hint}`
+    : phrase`That does not fit, and none of the usual slips leads there. ${hint}`;
 }
 
 /** The first two neighbours that have changed places: two things to compare, and not yet the whole order. */

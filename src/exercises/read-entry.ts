@@ -54,7 +54,10 @@ export function readEntry({ text, word }: Typed, { quantity, unit, form }: Asked
     return {
       kind: 'problem',
       place: 'word',
-      message: `Which way? Choose ${positive} or ${negative}.`,
+      // A setting has no words to choose from beside its field.
+      message: form
+        ? `Which way? Put + for ${positive} or − for ${negative} before the number.`
+        : `Which way? Choose ${positive} or ${negative}.`,
     };
   }
   if (sign !== undefined && word !== undefined && sign !== word) {

@@ -3,9 +3,10 @@ import { toSI } from '#core/units/convert.ts';
 import { isList } from '#exercises/forms/form.ts';
 import { lettersOf, orderOf, orders, rankOf } from '#exercises/forms/rank.ts';
 import { grade } from '#exercises/grade.ts';
-import { plain } from '#exercises/phrase.ts';
+import { wantedInWords } from '#exercises/in-words.ts';
+import { plain, rounded, type Phrase } from '#exercises/phrase.ts';
 import { readEntry } from '#exercises/read-entry.ts';
-import { loadKind } from '#exercises/registry.ts';
+import { loadKind, loadKinds } from '#exercises/registry.ts';
 import { respond } from '#exercises/respond.ts';
 
 const marked = (await loadKind('marked-across')).exercise('a');
@@ -126,12 +127,40 @@ describe('a setting', () => {
     expect(words).toContain('The scrub radius is then');
   });
 
+  test('without a sign is asked for one, since there are no words to choose from', () => {
+    expect(readEntry({ text: '12' }, part.definition)).toMatchObject({
+      kind: 'problem',
+      message: expect.stringMatching(
+        /^Which way\? Put \+ for .+ or − for .+ before the number\.$/,
+      ) as string,
+    });
+    expect(readEntry({ text: '+12' }, part.definition).kind).toBe('value');
+  });
+
   test('follows on from a wrong reading of how things stand', () => {
     const [first] = set.parts;
     const wrong = first?.slips()[0]?.value ?? NaN;
     const marks = grade(set, [wrong, part.follow([wrong])]);
     expect(marks.parts.map(({ verdict }) => verdict)).toEqual(['slip', 'follow-on']);
   });
+});
+
+test('what is to be reached by a setting has no number that the question has not', async () => {
+  const numbers = (words: Phrase): readonly string[] => plain(words).match(/\d+(\.\d+)?/g) ?? [];
+  let settings = 0;
+  for (const kind of await loadKinds()) {
+    const exercise = kind.exercise('a');
+    for (const { definition } of exercise.parts) {
+      const { form } = definition;
+      if (!form || isList(form)) continue;
+      settings++;
+      const near = numbers([rounded(form.aim.near, form.aim.unit, form.aim.decimals)]);
+      const inQuestion = numbers(exercise.question()).map(Number);
+      for (const number of numbers(wantedInWords(form)))
+        if (!near.includes(number)) expect(inQuestion, kind.id).toContain(Number(number));
+    }
+  }
+  expect(settings).toBeGreaterThan(2);
 });
 
 test('a chart may be read half a division off, and what follows from the reading is right', () => {

@@ -149,10 +149,24 @@ describe('the answer to', () => {
   ])(
     '%s tells no answer while the exercise may be tried again for marks',
     (_, index, entries, words) => {
-      const { words: open } = respond(sample(), entries, index, true);
+      const { words: open } = respond(sample(), entries, index, { answers: false });
       expect(plain(open).replaceAll('\u202f', ' ')).toBe(words);
     },
   );
+
+  test('a hint is kept back from whoever has not asked for it where it costs marks', () => {
+    const told = (entry: Entry): string =>
+      plain(respond(sample(), [entry], 0, { hints: false }).words);
+    const hint = plain(sample().parts[0]?.hint() ?? []);
+    expect(hint).not.toBe('');
+    for (const entry of [undefined, mm(777)]) {
+      expect(told(entry)).not.toContain(hint);
+      expect(plain(respond(sample(), [entry], 0).words)).toContain(hint);
+    }
+    expect(told(mm(777))).toMatch(
+      /^That does not fit, and none of the usual slips leads there\.\s*$/,
+    );
+  });
 
   test('a part that is not there is a programmer’s error', () => {
     expect(() => respond(sample(), [], 3)).toThrow(RangeError);

@@ -55,6 +55,8 @@ export interface SetForm<Item> {
   readonly aim: Aim;
   /** What is to be reached, in SI. */
   readonly target: (item: Item, earlier: Earlier) => number;
+  /** What is to be reached as the question says it, where its number would tell what is to be found first. */
+  readonly wanted?: (item: Item) => Phrase;
   /** What a setting comes to, both in SI: by the core, from the state that the picture shows. */
   readonly reached: (item: Item, setting: number) => number;
   /** The state that a setting makes, drawn; nothing in it says what it comes to. */
@@ -78,6 +80,7 @@ export type DrawnForm =
       readonly target: (earlier: Earlier) => number;
       /** The target of the true earlier values. */
       readonly goal: number;
+      readonly wanted?: Phrase;
       readonly reached: (setting: number) => number;
       readonly picture: (setting: number) => Picture;
     };
@@ -102,6 +105,7 @@ export function drawnForm<Item>(form: Form<Item>, item: Item, earlier: Earlier):
       aim: form.aim,
       target: (own) => form.target(item, own),
       goal: form.target(item, earlier),
+      ...(form.wanted && { wanted: form.wanted(item) }),
       reached: (setting) => form.reached(item, setting),
       picture: (setting) => form.picture(item, setting),
     };

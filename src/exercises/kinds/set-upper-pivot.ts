@@ -7,7 +7,7 @@ import { setting } from '../forms/setting.ts';
 import { step, type Kind } from '../kind.ts';
 import { OWN_QUANTITIES } from '../own-quantities.ts';
 import { axisThrough, cornerAtCentre, cornerAtRoad } from '../paper/corner.ts';
-import { bare, deg, directed, mm, phrase, rounded, si, term } from '../phrase.ts';
+import { bare, deg, directed, mm, phrase, rounded, si, term, type Phrase } from '../phrase.ts';
 import { seenBeside } from '../pictures/corner-pictures.ts';
 import type { CornerPicture } from '../pictures/picture.ts';
 
@@ -25,6 +25,9 @@ const casterWith = (item: Item, rearward: number): number =>
   casterOf(axisThrough({}, { ahead: -rearward, up: rise(item) }));
 const before = kept((item: Item): number => casterWith(item, now(item)));
 const after = (item: Item, move: number): number => casterWith(item, now(item) + move);
+
+const moreThanNow = ({ more_deg }: Item): Phrase =>
+  phrase`${deg(Math.abs(more_deg))} ${more_deg > 0 ? 'more' : 'less'} than it is now`;
 
 /** The axis of an upright wheel in the side view, its lower pivot a little ahead of the wheel centre. */
 const cornerAfter = (item: Item, move: number): Corner =>
@@ -52,8 +55,8 @@ export const setUpperPivot: Kind<Item> = {
   }),
   sound: (item) => before(item) + more(item) >= si(1.5, 'deg'),
   pattern: ({ more_deg }) => (more_deg > 0 ? 'more caster' : 'less caster'),
-  question: ({ rearward_mm, rise_mm, more_deg }) =>
-    phrase`In the drawing a left front wheel is seen from the side. The upper pivot sits ${directed(rearward_mm, 'mm', OWN_QUANTITIES.upperAlong)} of the lower one and ${mm(rise_mm)} above it. Slide it along the car until the caster is ${deg(Math.abs(more_deg))} ${more_deg > 0 ? 'more' : 'less'} than it is now.`,
+  question: (item) =>
+    phrase`In the drawing a left front wheel is seen from the side. The upper pivot sits ${directed(item.rearward_mm, 'mm', OWN_QUANTITIES.upperAlong)} of the lower one and ${mm(item.rise_mm)} above it. Slide it along the car until the caster is ${moreThanNow(item)}.`,
   picture: (item) => picture(item, 0),
   wrong: (item, road) => {
     const isMove = road.part === 'slide';
@@ -117,6 +120,7 @@ export const setUpperPivot: Kind<Item> = {
         scale: () => ({ least: -150, most: 150, step: 1, start: 0 }),
         aim: { quantity: QUANTITIES.caster, unit: 'deg', decimals: 2, near: si(0.2, 'deg') },
         target: (item, earlier) => step(earlier, 0) + more(item),
+        wanted: moreThanNow,
         reached: after,
         picture,
       },

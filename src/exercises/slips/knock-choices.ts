@@ -1,13 +1,6 @@
 import { otherSide, type Side } from '#core/corner.ts';
 import type { Choice } from '../forms/choosing.ts';
-import {
-  CAUSES,
-  sideOf,
-  whatOf,
-  type Cause,
-  type Knocked,
-  type What,
-} from '../paper/knock.ts';
+import { CAUSES, sideOf, whatOf, type Cause, type Knocked, type What } from '../paper/knock.ts';
 import { phrase } from '../phrase.ts';
 
 /** What each cause has done, in words. */

@@ -82,9 +82,11 @@ export class ItemSitting {
     if (!entries) return;
     const marks = grade(this.exercise, entries);
     this.solved = marks.earned === marks.possible;
-    const open = !handedIn && !this.closed;
+    const answers = handedIn || this.closed;
     this.fields.forEach((field, i) => {
-      field.response = respond(this.exercise, entries, i, open);
+      // A hint that costs marks, or is not to be had, is not given away to a wrong answer.
+      const hints = answers || this.item.hintCost_percent === 0 || this.hints.includes(i);
+      field.response = respond(this.exercise, entries, i, { answers, hints });
     });
   }
 
