@@ -28,7 +28,7 @@ export function answersTable(
   kinds: readonly ExerciseKind[],
   results: readonly MarkedResult[],
 ): Table {
-  const head = ['number', 'item', 'kind', 'attempt', 'counts', 'part', 'typed', 'direction'];
+  const head = ['number', 'item', 'kind', 'attempt', 'counts', 'part', 'asked for', 'typed'];
   const rows = results.flatMap(({ result, items }) =>
     items.flatMap(({ attempts, counted }, position) =>
       attempts.flatMap((attempt, a) =>
@@ -39,8 +39,10 @@ export function answersTable(
           a + 1,
           attempt === counted ? 'yes' : 'no',
           p + 1,
+          kinds[position]?.labels[p] ?? '',
           part.typed.text,
-          part.typed.word ?? '',
+          part.unit,
+          part.direction ?? '',
           part.verdict,
           part.slip?.id ?? '',
           part.hinted ? 'yes' : 'no',
@@ -50,7 +52,10 @@ export function answersTable(
       ),
     ),
   );
-  return [[...head, 'verdict', 'slip', 'hint', 'marks', 'of'], ...rows];
+  return [
+    [...head, 'unit if none is typed', 'direction', 'verdict', 'slip', 'hint', 'marks', 'of'],
+    ...rows,
+  ];
 }
 
 /** Marks as they are written down: hundredths are fine enough for any school. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { signPhrase } from '#core/quantities.ts';
 import { toSI } from '#core/units/convert.ts';
 import { markResult } from '#exercises/sheet/mark-result.ts';
 import { itemFacts, kindFacts, slipFacts } from '#exercises/sheet/statistics.ts';
@@ -77,14 +78,17 @@ describe('of four students, one all right, two with one slip, one who did nothin
     expect(rows).toHaveLength(1 + 3 * 4);
     expect(rows[1]?.slice(0, 6)).toEqual([1, 1, 'spacer-scrub', 1, 'yes', 1]);
     const slips = rows.filter((row) => row.includes('turned-round'));
-    expect(slips.map((row) => [row[0], row[5], row[8], row[9], row[11], row[12]])).toEqual([
+    expect(slips.map((row) => [row[0], row[5], row[10], row[11], row[13], row[14]])).toEqual([
       [2, 1, 'slip', 'turned-round', 0, 2],
       [3, 1, 'slip', 'turned-round', 0, 2],
     ]);
     const [first] = variant(2)[0]?.parts ?? [];
     if (!first) throw new Error('a part');
     const { text, word } = typedAs(first, -first.answer);
-    expect(slips[0]?.slice(6, 8)).toEqual([text, word]);
+    const { quantity, label } = first.definition;
+    if (word === undefined) throw new Error('a direction');
+    expect(slips[0]?.slice(6, 10)).toEqual([label, text, 'mm', signPhrase(quantity, word)]);
+    expect(rows[0]).toHaveLength(rows[1]?.length ?? NaN);
   });
 });
 
