@@ -16,11 +16,11 @@ export const LIFE_QUANTITIES = {
   outboardLife: { name: 'rating life of the outboard row', symbol: 'L_o', kind: 'life' },
   inboardLife: { name: 'rating life of the inboard row', symbol: 'L_i', kind: 'life' },
   hubLife: { name: 'rating life of both rows together', symbol: 'L', kind: 'life' },
-  hubDistance: { name: 'rating life as a way', symbol: 's', kind: 'distance' },
+  hubDistance: { name: 'rating life as a distance', symbol: 's', kind: 'distance' },
   relativeLife: { name: 'rating life, of what it was', symbol: 'L/L_0', kind: 'share' },
   life95: { name: 'life that 95 of 100 reach', symbol: 'L_5', kind: 'life' },
   life99: { name: 'life that 99 of 100 reach', symbol: 'L_1', kind: 'life' },
-  bendShare: { name: 'share of the way in bends', symbol: 'q_b', kind: 'share' },
+  bendShare: { name: 'share of the distance in bends', symbol: 'q_b', kind: 'share' },
   outboardBendFatigue: {
     name: 'fatigue of the outboard row from bends',
     symbol: '\\varphi_o',

@@ -54,7 +54,7 @@ export const OWN_BEARING_QUANTITIES = {
   rowLife: { name: 'rating life of a row', symbol: 'L_{10}', kind: 'life' },
   otherRowLife: { name: 'rating life of the other row', symbol: 'L_i', kind: 'life' },
   pairLife: { name: 'rating life of both rows', symbol: 'L', kind: 'life' },
-  lifeWay: { name: 'rating life as a way', symbol: 's', kind: 'distance' },
+  lifeWay: { name: 'rating life as a distance', symbol: 's', kind: 'distance' },
   equivalentLoad: { name: 'equivalent load', symbol: 'P', kind: 'force' },
   meanLoad: { name: 'mean equivalent load', symbol: 'P_m', kind: 'force' },
   mostLoad: { name: 'highest equivalent load', symbol: 'P', kind: 'force' },

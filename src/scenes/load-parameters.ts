@@ -102,7 +102,7 @@ export const DRIVING_PARAMETERS = {
     least: 0,
     most: 40,
     step: 1,
-    positive: 'of the way',
+    positive: 'of the distance',
     negative: 'less',
     none: 'no rough road',
   },

@@ -14,10 +14,10 @@ export interface DrivenPhase extends DutyPhase {
 export interface Driving {
   /** All loads, as a factor; more than 0. */
   readonly load: number;
-  /** Shares of the way that bends have gained, from straight driving. */
+  /** Shares of the distance that bends have gained, from straight driving. */
   readonly outer: number;
   readonly inner: number;
-  /** Share of the way on rough road, taken from straight driving. */
+  /** Share of the distance on rough road, taken from straight driving. */
   readonly rough: number;
   /** Side force in bends and the load it shifts from wheel to wheel, as a factor; 0 or more. */
   readonly pace: number;

@@ -40,7 +40,7 @@ export interface HubRating extends Rows<RowRating> {
   readonly phases: readonly RatedPhase[];
   /** Basic rating life L10 of both rows together, in million revolutions. */
   readonly life: number;
-  /** The same as a way rolled, in kilometres. */
+  /** The same as a distance rolled, in kilometres. */
   readonly distance_km: number;
   /** Whether both rows are within scope. */
   readonly withinScope: boolean;

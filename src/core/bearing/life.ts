@@ -26,7 +26,7 @@ export const ratingLife = (kind: RowKind, rating: number, load: number): number 
 export const withinScope = (rating: number, load: number): boolean => load <= rating / 2;
 
 /**
- * The way a wheel rolls in a life: L·10⁶·2π·radius, in kilometres.
+ * The distance a wheel rolls in a life: L·10⁶·2π·radius, in kilometres.
  *
  * @param life in million revolutions
  * @param rollingRadius in metres, more than 0

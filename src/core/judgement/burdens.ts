@@ -49,9 +49,9 @@ export const BURDENS: Partial<Readonly<Record<JudgedId, Burden>>> = {
   },
   hubLife: {
     worse: 'down',
-    onWorse: 'The wheel bearing is rated for a shorter way.',
-    onBetter: 'The wheel bearing is rated for a longer way.',
-    onUnknown: 'Whether the wheel bearing is rated for a shorter way is not known.',
+    onWorse: 'The wheel bearing is rated for a shorter distance.',
+    onBetter: 'The wheel bearing is rated for a longer distance.',
+    onUnknown: 'Whether the wheel bearing is rated for a shorter distance is not known.',
   },
   outerSidewall: {
     worse: 'up',

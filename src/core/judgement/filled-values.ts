@@ -118,7 +118,7 @@ function baseValues(
   };
 }
 
-/** Wheel load of the phase that most of the way is driven in, in newtons. */
+/** Wheel load of the phase that most of the distance is driven in, in newtons. */
 export const straightLoad = ({ duty }: BaseParts['hub']): number =>
   duty.reduce((most, phase) => (phase.share > most.share ? phase : most)).vertical;
 

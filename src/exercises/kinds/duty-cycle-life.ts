@@ -121,21 +121,21 @@ export const dutyCycleLife: Kind<Item> = {
               3,
             ),
           text: () =>
-            phrase`That gives all three kinds of driving equal shares. The car goes straight ahead most of its way: weigh each cube with its own share.`,
+            phrase`That gives all three kinds of driving equal shares. The car goes straight ahead for most of the distance: weigh each cube with its own share.`,
         },
         {
           id: 'bends-left-out',
           confuses: 'straight ahead',
           value: (item) => si(item.straight_N, 'N'),
           text: () =>
-            phrase`That is the load straight ahead alone, since most of the way is straight. The short way in the bends takes most of the life, so it has to be in the mean.`,
+            phrase`That is the load straight ahead alone, since most of the distance is straight. The short distance in the bends takes most of the life, so it has to be in the mean.`,
         },
         {
           id: 'highest',
           confuses: 'highest load',
           value: (item) => si(item.outside_N, 'N'),
           text: () =>
-            phrase`That is the highest load, as if the car drove round one bend for ever. It would be the cautious road; but it lasts for a small share of the way only.`,
+            phrase`That is the highest load, as if the car drove round one bend for ever. It would be the cautious road; but it lasts for a small share of the distance only.`,
         },
       ],
       solution: (item, _earlier, value) =>
@@ -171,7 +171,7 @@ export const dutyCycleLife: Kind<Item> = {
           confuses: 'load in the outside bends',
           value: (item) => lifeAt('ball', rating(item) / si(item.outside_N, 'N')),
           text: () =>
-            phrase`That puts in the load in the outside bends for all of the way. It would be so on a skid pan, driven in a circle; here take the mean load of the line above.`,
+            phrase`That puts in the load in the outside bends for all of the distance. It would be so on a skid pan, driven in a circle; here take the mean load of the line above.`,
         },
         {
           id: 'squared',

@@ -33,11 +33,11 @@ const load = (item: Item): number => equivalentLoad(radial(item), thrust(item), 
 const way = (life: number, radius: number): number =>
   toSI(lifeDistance_km(fromSI(life, 'Mrev'), radius), 'km');
 
-/** From two loads on a row to one, to revolutions, and from there to a way. */
+/** From two loads on a row to one, to revolutions, and from there to a distance. */
 export const lifeFromLoad: Kind<Item> = {
   id: 'life-from-load',
   version: 1,
-  title: 'From a load to a way',
+  title: 'From a load to a distance',
   lesson: 'rating-life',
   level: 2,
   draw: (random) => {
@@ -226,7 +226,7 @@ export const lifeFromLoad: Kind<Item> = {
       quantity: OWN_QUANTITIES.lifeWay,
       unit: 'km',
       decimals: 0,
-      label: 'The same as a way',
+      label: 'The same as a distance',
       value: ({ radius_mm }, earlier) => way(step(earlier, 2), si(radius_mm, 'mm')),
       possible: (value) => value > 0,
       hint: () =>

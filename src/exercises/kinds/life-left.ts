@@ -183,35 +183,35 @@ export const lifeLeft: Kind<Item> = {
       label: 'What the row is rated for in the other case',
       value: (item, earlier) => way(item) * step(earlier, 1),
       possible: (value) => value > 0,
-      hint: () => phrase`So many per cent of the way before. Will it be longer or shorter?`,
+      hint: () => phrase`So many per cent of the distance before. Will it be longer or shorter?`,
       slips: [
         {
           id: 'unchanged',
           confuses: 'first case',
           value: way,
           text: () =>
-            phrase`That is the way of the first case. The row and its rating are the same, but the load is another one, and the life goes with it.`,
+            phrase`That is the distance of the first case. The row and its rating are the same, but the load is another one, and the life goes with it.`,
         },
         {
           id: 'divided',
           confuses: 'divided',
           value: (item, earlier) => way(item) / step(earlier, 1),
           text: () =>
-            phrase`That is divided by the share instead of multiplied: it goes the wrong way. The share says what the way before is multiplied by.`,
+            phrase`That is divided by the share instead of multiplied: it goes the wrong way. The share says what the distance before is multiplied by.`,
         },
         {
           id: 'in-step',
           confuses: 'load factor',
           value: (item, earlier) => way(item) / step(earlier, 0),
           text: () =>
-            phrase`That divides the way by the load factor, in step with the load. The share of the life that you have worked out has the power in it already.`,
+            phrase`That divides the distance by the load factor, in step with the load. The share of the life that you have worked out has the power in it already.`,
         },
         {
           id: 'added',
           confuses: 'on top',
           value: (item, earlier) => way(item) * (1 + step(earlier, 1)),
           text: () =>
-            phrase`That puts the share on top of the way before. It is a share of that way and takes its place; nothing is added.`,
+            phrase`That puts the share on top of the distance before. It is a share of that distance and takes its place; nothing is added.`,
         },
       ],
       solution: ({ way_km }, earlier, value) =>

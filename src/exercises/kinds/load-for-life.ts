@@ -22,7 +22,7 @@ const turns = ({ way_km, radius_mm }: Item): number =>
 const ratioFor = (kind: RowKind, life: number): number =>
   fromSI(life, 'Mrev') ** (1 / lifeExponent(kind));
 
-/** Backwards: the load under which a row is rated for a wanted way. */
+/** Backwards: the load under which a row is rated for a wanted distance. */
 export const loadForLife: Kind<Item> = {
   id: 'load-for-life',
   version: 1,
@@ -67,10 +67,11 @@ export const loadForLife: Kind<Item> = {
       quantity: OWN_QUANTITIES.rowLife,
       unit: 'Mrev',
       decimals: 1,
-      label: 'Revolutions on that way',
+      label: 'Revolutions on that distance',
       value: turns,
       possible: (value) => value > 0,
-      hint: () => phrase`How far does the wheel roll in one turn? The way in metres over that.`,
+      hint: () =>
+        phrase`How far does the wheel roll in one turn? The distance in metres over that.`,
       slips: [
         {
           id: 'half-circumference',
@@ -102,7 +103,7 @@ export const loadForLife: Kind<Item> = {
         },
       ],
       solution: (item, _earlier, value) =>
-        phrase`One turn: 2 · 3.1416 · ${given(item.radius_mm / 1000, 'm')} = ${rounded(2 * Math.PI * si(item.radius_mm, 'mm'), 'm', 3)}, which is the circumference. The way of ${given(1000 * item.way_km, 'm')} over it makes ${rounded(value, 'Mrev', 1)}.`,
+        phrase`One turn: 2 · 3.1416 · ${given(item.radius_mm / 1000, 'm')} = ${rounded(2 * Math.PI * si(item.radius_mm, 'mm'), 'm', 3)}, which is the circumference. The distance of ${given(1000 * item.way_km, 'm')} over it makes ${rounded(value, 'Mrev', 1)}.`,
     },
     {
       id: 'ratio',
@@ -176,7 +177,7 @@ export const loadForLife: Kind<Item> = {
           confuses: 'half of the load rating',
           value: (item) => rating(item) / 2,
           text: () =>
-            phrase`That is half of the load rating, where the life equation ends. A row loaded so is rated for a few million revolutions only; the wanted way takes far more.`,
+            phrase`That is half of the load rating, where the life equation ends. A row loaded so is rated for a few million revolutions only; the wanted distance takes far more.`,
         },
         {
           id: 'surer',
@@ -185,11 +186,11 @@ export const loadForLife: Kind<Item> = {
             (rating(item) / step(earlier, 1)) *
             reliabilityFactor(0.99) ** (1 / lifeExponent(item.kind)),
           text: () =>
-            phrase`That is the load under which ninety-nine of a hundred reach the way. Rating life itself is about ninety of a hundred, without that factor.`,
+            phrase`That is the load under which ninety-nine of a hundred reach that distance. Rating life itself is about ninety of a hundred, without that factor.`,
         },
       ],
       solution: ({ rating_kN }, earlier, value) =>
-        phrase`${given(1000 * rating_kN, 'N')} over ${bare(step(earlier, 1), 2)} is ${rounded(value, 'N', 0)}. Not a limit at which anything breaks: the load under which ninety of a hundred such rows reach the way.`,
+        phrase`${given(1000 * rating_kN, 'N')} over ${bare(step(earlier, 1), 2)} is ${rounded(value, 'N', 0)}. Not a limit at which anything breaks: the load under which ninety of a hundred such rows reach that distance.`,
     },
   ],
 };

@@ -24,7 +24,7 @@ const POINTS = 48;
 
 const life = ({ curves, load_kN, kind }: Item, load = load_kN, row = kind): number =>
   lifeAt(row, curves.rating_kN / load);
-/** The way of so many revolutions, in metres. */
+/** The distance of so many revolutions, in metres. */
 const way = (revolutions: number, { radius_mm }: Item): number =>
   toSI(lifeDistance_km(fromSI(revolutions, 'Mrev'), si(radius_mm, 'mm')), 'km');
 /** Million revolutions above the numbered line below. */
@@ -49,7 +49,7 @@ const picture = ({ curves: { rating_kN } }: Item): ChartPicture => ({
   })),
 });
 
-/** Read a life off a chart, and go on from it to a way. */
+/** Read a life off a chart, and go on from it to a distance. */
 export const readLifeChart: Kind<Item> = {
   id: 'read-life-chart',
   version: 1,
@@ -115,7 +115,7 @@ export const readLifeChart: Kind<Item> = {
     },
     {
       id: 'circumference',
-      quantity: { name: 'way of one turn', symbol: 'U', kind: 'distance' },
+      quantity: { name: 'distance of one turn', symbol: 'U', kind: 'distance' },
       unit: 'm',
       decimals: 3,
       label: 'Way of the wheel in one turn',
@@ -136,7 +136,7 @@ export const readLifeChart: Kind<Item> = {
           confuses: 'half a turn',
           value: (item) => way(1, item) / 2,
           text: () =>
-            phrase`That is the way of half a turn: π times the radius. The circumference is 2π times the radius.`,
+            phrase`That is the distance of half a turn: π times the radius. The circumference is 2π times the radius.`,
         },
         {
           id: 'radius',
@@ -150,7 +150,7 @@ export const readLifeChart: Kind<Item> = {
           confuses: 'area',
           value: ({ radius_mm }) => Math.PI * si(radius_mm, 'mm') ** 2,
           text: () =>
-            phrase`That is the area of a circle, in square metres. The way in one turn is its circumference, 2π times the radius.`,
+            phrase`That is the area of a circle, in square metres. The distance in one turn is its circumference, 2π times the radius.`,
         },
       ],
       solution: ({ radius_mm }, _earlier, value) =>
@@ -161,17 +161,17 @@ export const readLifeChart: Kind<Item> = {
       quantity: OWN_QUANTITIES.lifeWay,
       unit: 'km',
       decimals: 0,
-      label: 'The same as a way',
+      label: 'The same as a distance',
       value: (_item, earlier) => step(earlier, 0) * step(earlier, 1),
       hint: () =>
-        phrase`So many million turns, each with the way of one: mind the million, and that a kilometre is a thousand metres.`,
+        phrase`So many million turns, each with the distance of one: mind the million, and that a kilometre is a thousand metres.`,
       slips: [
         {
           id: 'metres',
           confuses: 'metres',
           value: (_item, earlier) => 1000 * step(earlier, 0) * step(earlier, 1),
           text: () =>
-            phrase`That is the way in metres. A kilometre has a thousand of them: in million turns and metres, the product comes out in thousand kilometres.`,
+            phrase`That is the distance in metres. A kilometre has a thousand of them: in million turns and metres, the product comes out in thousand kilometres.`,
         },
         {
           id: 'thousands',
@@ -192,7 +192,7 @@ export const readLifeChart: Kind<Item> = {
           confuses: 'turns for each metre',
           value: (_item, earlier) => step(earlier, 0) / step(earlier, 1),
           text: () =>
-            phrase`That divides by the way of one turn, as one does to find the turns for each metre. Here the turns are known and the way is asked for: multiply.`,
+            phrase`That divides by the distance of one turn, as one does to find the turns for each metre. Here the turns are known and the distance is asked for: multiply.`,
         },
       ],
       solution: (_item, earlier, value) =>

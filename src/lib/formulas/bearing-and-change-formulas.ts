@@ -63,9 +63,9 @@ export const BEARING_AND_CHANGE = [
         lesson: 'rating-life',
       },
       {
-        id: 'life-as-a-way',
+        id: 'life-as-a-distance',
         tex: 's=L\\cdot 10^{6}\\cdot 2\\pi\\, r_\\text{roll}',
-        gives: 'rating life as a way',
+        gives: 'rating life as a distance',
         lesson: 'rating-life',
       },
       {

@@ -64,7 +64,7 @@ export const BEARING_TERMS = [
     term: 'Duty cycle',
     aliases: ['load spectrum', 'load collective'],
     meaning:
-      'What a car does with its way: which share of the revolutions a wheel makes straight ahead, in bends to each side, on rough road, and with which loads.',
+      'How a car spends its distance: which share of the revolutions a wheel makes straight ahead, in bends to each side, on rough road, and with which loads.',
     source: 'bearing makers’ handbooks, average of fluctuating load',
     lesson: 'rating-life',
   },

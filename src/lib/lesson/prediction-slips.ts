@@ -188,7 +188,7 @@ const SLIPS = {
   byShare: {
     value: ({ before, rolling }) => before * (rolling?.straight ?? NaN),
     text: (name) =>
-      `That takes the share of the way off the ${name}, as if every kilometre counted alike. A kilometre under a high load counts many times over.`,
+      `That takes the share of the distance off the ${name}, as if every kilometre counted alike. A kilometre under a high load counts many times over.`,
   },
   halfLeft: {
     value: ({ before }) => before / 2,

@@ -9,7 +9,7 @@ import { textWidth } from '../paper/label-placement.ts';
 import type { PathShape, Shape } from '../paper/shapes.ts';
 import type { Setting } from '../setting.ts';
 
-/** Bars on paper: where the way goes, and where the fatigue of each row comes from. */
+/** Bars on paper: where the distance goes, and where the fatigue of each row comes from. */
 export interface DutyDrawing {
   readonly title: string;
   readonly description: string;
@@ -52,7 +52,11 @@ const NAMES: Readonly<Record<DrivingKind, string>> = {
  */
 export function dutyDrawing(model: CornerModel, setting: Setting, hidden: boolean): DutyDrawing {
   const now = rolling(model, setting);
-  const way: Bar = { id: 'way', name: 'of the way', shares: now.duty.map(({ share }) => share) };
+  const way: Bar = {
+    id: 'way',
+    name: 'of the distance',
+    shares: now.duty.map(({ share }) => share),
+  };
   const fatigue: Bar[] = (['outboard', 'inboard'] as const).map((row) => ({
     id: row,
     name: `of the fatigue of the ${row} row`,
@@ -77,7 +81,7 @@ const across = (share: number): number => LEFT + (RIGHT - LEFT) * share;
 /** Where each part of a bar ends, from 0 to 1. */
 const ends = ({ shares }: Bar): readonly number[] => Array.from(cumsum(shares));
 
-/** The names of the kinds of driving in a row of their own, each with a line down to its part of the way. */
+/** The names of the kinds of driving in a row of their own, each with a line down to its part of the distance. */
 function heads(way: Bar): Shape[] {
   const stops = ends(way);
   return DRIVING_KINDS.flatMap((kind, i) => {

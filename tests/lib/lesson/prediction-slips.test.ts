@@ -81,7 +81,7 @@ describe('of the life of a bearing', () => {
   test.each([
     ['inStep', 5e8, 'in step'],
     ['squared', 2.5e8, 'square'],
-    ['byShare', 9e8, 'share of the way'],
+    ['byShare', 9e8, 'share of the distance'],
     ['halfLeft', 5e8, 'half'],
     ['withItsBends', 7e8, 'bends'],
     ['shorterRow', 2e8, 'weaker row'],

@@ -130,7 +130,7 @@ describe('the bars of a duty cycle', () => {
 
   test('are told in words', () => {
     expect(bars({}).description.replaceAll('\u202f', ' ')).toMatch(
-      /^Of the way: straight 90.0 %, rough 0.0 %, wheel inside 5.0 %, wheel outside 5.0 %\. Of the fatigue of the outboard row: /,
+      /^Of the distance: straight 90.0 %, rough 0.0 %, wheel inside 5.0 %, wheel outside 5.0 %\. Of the fatigue of the outboard row: /,
     );
   });
 });
