@@ -106,9 +106,9 @@ export function leader({ x, y, halfWidth }: Seat, { at, clearance }: Wish): Stro
     x: Math.min(x + halfWidth, Math.max(x - halfWidth, at.x)),
     y: Math.min(y + HALF_LINE, Math.max(y - HALF_LINE, at.y)),
   };
-  const way = Math.hypot(at.x - from.x, at.y - from.y);
-  if (way <= FAR) return undefined;
-  const share = 1 - clearance / way;
+  const length = Math.hypot(at.x - from.x, at.y - from.y);
+  if (length <= FAR) return undefined;
+  const share = 1 - clearance / length;
   const to = { x: from.x + (at.x - from.x) * share, y: from.y + (at.y - from.y) * share };
   return { from, to, weight: 1 };
 }

@@ -3,7 +3,8 @@ import { rateHub } from '#core/bearing/hub-rating.ts';
 import { cornerModels } from '#core/judgement/corner-model.ts';
 import { GARAGE_FILES, garageBench, garageSetup } from '../../garage-benches.ts';
 import { expectClose } from '../near.ts';
-import { bestOf, planeResults } from './plane-bench.ts';
+import { planeResults } from './plane-bench.ts';
+import { bestOf } from './plane-car.ts';
 
 /** Tolerance: both reckon with all digits; the plane leaves what camber does to lengths to its cosine. */
 const NEAR = 1e-6;

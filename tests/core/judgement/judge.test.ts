@@ -1,32 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import type { BenchDocument, VariantDocument } from '#core/judgement/bench-document.ts';
-import { setUpBench, type BenchSetup } from '#core/judgement/bench-setup.ts';
-import type { Finding, Judgement } from '#core/judgement/finding.ts';
+import type { Judgement } from '#core/judgement/finding.ts';
 import { isCross } from '#core/judgement/cross-inputs.ts';
-import { judge } from '#core/judgement/judge.ts';
-import type { JudgedId, ResultPlace } from '#core/judgement/judged-quantities.ts';
 import { benchOfCorner, benchOfTrainingCar, garageBench } from '#core/judgement/start.ts';
 import { solve } from '#core/document/solve.ts';
 import { CAR_FILES } from '../../training-cars.ts';
 import { garageBench as scenario } from '../../garage-benches.ts';
 import { valueOf } from '../example-corner.ts';
 import { expectClose } from '../near.ts';
-
-const setUp = (bench: BenchDocument, ...variants: readonly VariantDocument[]): BenchSetup =>
-  valueOf(setUpBench({ ...bench, variants }));
-
-function judged(bench: BenchDocument, variant: VariantDocument): Judgement {
-  const setup = setUp(bench, variant);
-  const [changes] = setup.variants;
-  if (changes === undefined) throw new RangeError('no variant');
-  return judge(setup, changes);
-}
-
-function find(judgement: Judgement, id: JudgedId, place: ResultPlace = 'left'): Finding {
-  const found = judgement.findings.find((one) => one.id === id && one.place === place);
-  if (found) return found;
-  throw new RangeError(`no finding ${id} of ${place}`);
-}
+import { find, judged, setUp } from './judged-bench.ts';
 
 const linnet = valueOf(benchOfTrainingCar(CAR_FILES.get('linnet.json')));
 

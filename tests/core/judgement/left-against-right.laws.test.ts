@@ -3,20 +3,20 @@ import { describe, expect, test } from 'vitest';
 import { degrees, radians } from '#core/angle.ts';
 import { casterOf, inclinationOf } from '#core/geometry.ts';
 import { lengthForScrub } from '#core/judgement/bench-answers.ts';
-import type { BenchDocument, VariantDocument } from '#core/judgement/bench-document.ts';
+import type { BenchDocument } from '#core/judgement/bench-document.ts';
 import { setUpBench, type BenchSetup } from '#core/judgement/bench-setup.ts';
 import { leftOut, toHaveChecked } from '#core/judgement/cautions.ts';
 import { cornerModels } from '#core/judgement/corner-model.ts';
 import { CROSS_IDS, type CrossId } from '#core/judgement/cross-inputs.ts';
 import type { Finding, Judgement } from '#core/judgement/finding.ts';
 import { INPUT_IDS, type InputId } from '#core/judgement/inputs.ts';
-import { judge } from '#core/judgement/judge.ts';
 import { judgedQuantity } from '#core/judgement/judged-quantities.ts';
 import { continueTrials, luckOf, startTrials } from '#core/judgement/trials.ts';
 import { judgeByTrials } from '#core/judgement/judge-by-trials.ts';
 import { GARAGE_FILES, garageBench, garageSetup } from '../../garage-benches.ts';
 import { valueOf } from '../example-corner.ts';
 import { expectClose } from '../near.ts';
+import { find, judged, setUp } from './judged-bench.ts';
 import { seeded } from '../uncertainty/seeded.ts';
 
 /** Scenarios of cars that stand alike. */
@@ -35,22 +35,6 @@ function withValues(bench: BenchDocument, edits: Edits): BenchDocument {
   });
   const all = { ...values, ...Object.fromEntries(edited) } as typeof values;
   return { ...bench, car: { ...bench.car, values: all } };
-}
-
-const setUp = (bench: BenchDocument, ...variants: readonly VariantDocument[]): BenchSetup =>
-  valueOf(setUpBench({ ...bench, variants }));
-
-function judged(bench: BenchDocument, variant: VariantDocument): Judgement {
-  const setup = setUp(bench, variant);
-  const [changes] = setup.variants;
-  if (changes === undefined) throw new RangeError('no variant');
-  return judge(setup, changes);
-}
-
-function find({ findings }: Judgement, id: Finding['id'], place: Finding['place']): Finding {
-  const found = findings.find((one) => one.id === id && one.place === place);
-  if (found) return found;
-  throw new RangeError(`no ${id} of ${place}`);
 }
 
 /** What turns a left wheel to the left turns its mirror image to the right. */

@@ -2,7 +2,8 @@ import { fromSI } from '#core/units/convert.ts';
 import { INPUT_IDS, INPUTS } from '#core/judgement/inputs.ts';
 import type { Uniform } from '#core/uncertainty/monte-carlo.ts';
 import { garageBench, garageSetup } from '../../garage-benches.ts';
-import { bestOf, planeResults, type Numbers } from './plane-bench.ts';
+import { planeResults } from './plane-bench.ts';
+import { bestOf, type Numbers } from './plane-car.ts';
 
 /** Results before and after a change, in the units in which they are shown. */
 export interface PlanePair {
